@@ -27,6 +27,7 @@ import org.cairnfield.archive.internal.text.ArchiveLayout;
 import org.cairnfield.archive.internal.text.Migrations;
 import org.cairnfield.archive.remote.RemoteUrl;
 import org.cairnfield.core.task.Progress;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.ModelFactory;
 
@@ -78,8 +79,8 @@ public final class ArchiveStore {
 		Path root = Places.real(folder);
 		try {
 			if (Files.exists(root) && !isEmptyFolder(root)) {
-				throw new ArchiveException("no archive was made: " + root + " is there already and not empty",
-						"name another folder");
+				throw new ArchiveException(Words.bind(Messages.ArchiveStore_noArchiveWasMadeIs, root),
+						Messages.ArchiveStore_nameAnotherFolder);
 			}
 			if (root.getParent() != null) {
 				Files.createDirectories(root.getParent());
@@ -93,7 +94,7 @@ public final class ArchiveStore {
 				return new OpenArchive(made, this, lock, null, List.of());
 			});
 		} catch (IOException e) {
-			throw DiskFaults.explain("no archive was made", root, e);
+			throw DiskFaults.explain(Messages.ArchiveStore_noArchiveWasMade, root, e);
 		}
 	}
 
@@ -131,18 +132,20 @@ public final class ArchiveStore {
 		try {
 			return openReal(root, mode);
 		} catch (IOException e) {
-			throw DiskFaults.explain(root + " is not opened", root, e);
+			throw DiskFaults.explain(Words.bind(Messages.ArchiveStore_isNotOpened, root), root, e);
 		}
 	}
 
 	private OpenArchive openReal(Path root, Mode mode) throws IOException {
 		if (!Files.isDirectory(root)) {
-			throw new ArchiveException("there is no folder " + root, "look where the archive is, or make a new one");
+			throw new ArchiveException(Words.bind(Messages.ArchiveStore_thereIsNoFolder, root),
+					Messages.ArchiveStore_lookWhereTheArchiveIs);
 		}
 		if (!Files.exists(root.resolve(ArchiveLayout.STRUCTURE), LinkOption.NOFOLLOW_LINKS)
 				&& !Files.exists(root.resolve("surveys"))
 				&& !Places.hasPrivateFolder(root)) {
-			throw new ArchiveException(root + " holds no archive", "look where the archive is, or make a new one");
+			throw new ArchiveException(Words.bind(Messages.ArchiveStore_holdsNoArchive, root),
+					Messages.ArchiveStore_lookWhereTheArchiveIs);
 		}
 		if (GitTraces.isRepository(root)) {
 			GitEnclosure.require(root);
@@ -151,7 +154,7 @@ public final class ArchiveStore {
 			}
 		}
 		if (mode == Mode.READ) {
-			return new OpenArchive(root, this, null, "it was opened for reading", List.of());
+			return new OpenArchive(root, this, null, Messages.ArchiveStore_itWasOpenedForReading, List.of());
 		}
 		FolderLock lock;
 		try {
@@ -160,7 +163,8 @@ public final class ArchiveStore {
 		} catch (LockedException e) {
 			throw e;
 		} catch (IOException e) {
-			return new OpenArchive(root, this, null, DiskFaults.explain("it can not be locked", root, e).getMessage(),
+			return new OpenArchive(root, this, null,
+					DiskFaults.explain(Messages.ArchiveStore_itCanNotBeLocked, root, e).getMessage(),
 					List.of());
 		}
 		return opened(lock, () -> {
@@ -202,13 +206,13 @@ public final class ArchiveStore {
 	public Path copy(RemoteUrl url, Path folder, Progress progress) throws IOException {
 		Path root = Places.real(folder);
 		if (Files.exists(root) && !isEmptyFolder(root)) {
-			throw new ArchiveException("nothing was copied: " + root + " is there already and not empty",
-					"name another folder");
+			throw new ArchiveException(Words.bind(Messages.ArchiveStore_nothingWasCopiedIsThere, root),
+					Messages.ArchiveStore_nameAnotherFolder);
 		}
 		try {
 			return Copying.of(url, root, disk, progress);
 		} catch (IOException e) {
-			throw DiskFaults.explain("nothing was copied", root, e);
+			throw DiskFaults.explain(Messages.ArchiveStore_nothingWasCopied, root, e);
 		}
 	}
 

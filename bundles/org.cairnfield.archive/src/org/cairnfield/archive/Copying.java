@@ -17,6 +17,7 @@ import org.cairnfield.archive.internal.git.GitRemote;
 import org.cairnfield.archive.internal.text.ArchiveLayout;
 import org.cairnfield.archive.remote.RemoteUrl;
 import org.cairnfield.core.task.Progress;
+import org.cairnfield.core.text.Words;
 
 /** Copies an archive from a remote into a folder beside the one that is meant, which takes its name in the end. */
 final class Copying {
@@ -50,15 +51,16 @@ final class Copying {
 			}
 			if (fetched.tip() == null) {
 				throw new ArchiveException(
-						"nothing was copied: " + url + (fetched.others().isEmpty() ? " has no archive yet"
-								: " has several branches and none called " + branch + ": "
-										+ String.join(", ", fetched.others())),
-						"connect an archive to it and exchange, or name the remote that is meant");
+						Words.bind(Messages.Copying_nothingWasCopied, url,
+								fetched.others().isEmpty() ? Messages.Copying_hasNoArchiveYet
+										: Words.bind(Messages.Copying_hasSeveralBranchesAndNone, branch,
+												String.join(", ", fetched.others()))),
+						Messages.Copying_connectAnArchiveToIt);
 			}
 			Commit tip = git.find(fetched.tip());
 			if (!git.files(tip, ArchiveLayout.STRUCTURE::equals).has(ArchiveLayout.STRUCTURE)) {
-				throw new ArchiveException("nothing was copied: what is at " + url + " is no archive",
-						"name the remote that is meant");
+				throw new ArchiveException(Words.bind(Messages.Copying_nothingWasCopiedWhatIs, url),
+						Messages.Copying_nameTheRemoteThatIs);
 			}
 			git.connect(url, branch);
 			git.fill(branch, tip);

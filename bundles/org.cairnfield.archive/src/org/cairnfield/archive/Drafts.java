@@ -33,6 +33,7 @@ import org.cairnfield.archive.internal.resource.ArchiveFiles;
 import org.cairnfield.archive.internal.resource.ArchiveReader;
 import org.cairnfield.archive.internal.resource.Loaded;
 import org.cairnfield.archive.internal.text.ArchiveLayout;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.values.Sha256;
 import org.eclipse.emf.ecore.resource.Resource;
 
@@ -104,13 +105,13 @@ public final class Drafts {
 		}
 		if (archive.readOnlyReason().isPresent()) {
 			throw new ArchiveException(
-					"no draft was written: " + root + " is read-only: " + archive.readOnlyReason().get(),
-					"open it for editing");
+					Words.bind(Messages.Drafts_noDraftWasWrittenIs, root, archive.readOnlyReason().get()),
+					Messages.Drafts_openItForEditing);
 		}
 		Path place = folder.toAbsolutePath().normalize();
 		if (place.startsWith(root)) {
-			throw new ArchiveException("no draft was written: " + place + " is in the archive",
-					"keep drafts beside the archive");
+			throw new ArchiveException(Words.bind(Messages.Drafts_noDraftWasWrittenIs2, place),
+					Messages.Drafts_keepDraftsBesideTheArchive);
 		}
 		return Optional.of(take(place, person));
 	}
@@ -149,9 +150,10 @@ public final class Drafts {
 				ownPerson = unsaved.person;
 			}
 		} catch (IllegalArgumentException e) {
-			throw new ArchiveException("no draft was written: " + e.getMessage(), "correct that value", e);
+			throw new ArchiveException(Words.bind(Messages.Drafts_noDraftWasWritten, e.getMessage()),
+					Messages.Drafts_correctThatValue, e);
 		} catch (IOException e) {
-			throw DiskFaults.explain("no draft was written", place, e);
+			throw DiskFaults.explain(Messages.Drafts_noDraftWasWritten2, place, e);
 		}
 	}
 
@@ -234,7 +236,7 @@ public final class Drafts {
 			}
 			delete(draft.file());
 		} catch (IOException e) {
-			throw DiskFaults.explain("the draft was not discarded", draft.file().getParent(), e);
+			throw DiskFaults.explain(Messages.Drafts_theDraftWasNotDiscarded, draft.file().getParent(), e);
 		}
 	}
 
@@ -251,7 +253,7 @@ public final class Drafts {
 		Draft.Fit fit = state != null && draft.isIn(state) ? Draft.Fit.SAVED
 				: reason.isEmpty() ? Draft.Fit.FITS : Draft.Fit.OTHER_STATE;
 		draft.replaces().forEach(name -> replaced.add(file.resolveSibling(name)));
-		return new Draft(file, fit, fit == Draft.Fit.SAVED ? "the archive holds it already" : reason,
+		return new Draft(file, fit, fit == Draft.Fit.SAVED ? Messages.Drafts_theArchiveHoldsItAlready : reason,
 				draft.by().since(),
 				Optional.of(draft.by()), draft.person(), List.copyOf(draft.entries().keySet()));
 	}
@@ -260,13 +262,13 @@ public final class Drafts {
 	private String obstacle(DraftFile draft) throws IOException {
 		SortedMap<String, String> state = state();
 		if (state == null) {
-			return "the archive was changed by another program since it was read";
+			return Messages.Drafts_theArchiveWasChangedBy;
 		}
 		if (draft.base() == null) {
-			return "the archive was changed by another program before the draft was written";
+			return Messages.Drafts_theArchiveWasChangedBy2;
 		}
 		return draft.base().equals(StateHashes.digest(state)) ? ""
-				: "the archive was changed since the draft was written";
+				: Messages.Drafts_theArchiveWasChangedSince;
 	}
 
 	/**
@@ -323,7 +325,7 @@ public final class Drafts {
 		} catch (DraftFile.BrokenException e) {
 			throw refused(draft, e.getMessage());
 		} catch (IOException e) {
-			throw DiskFaults.explain("the draft was not applied", draft.file().getParent(), e);
+			throw DiskFaults.explain(Messages.Drafts_theDraftWasNotApplied, draft.file().getParent(), e);
 		}
 		String obstacle = obstacle(file);
 		if (!obstacle.isEmpty()) {
@@ -333,8 +335,8 @@ public final class Drafts {
 	}
 
 	private static ArchiveException refused(Draft draft, String reason) {
-		return new ArchiveException("the draft " + draft.file() + " was not applied: " + reason,
-				"it lies there as it was; discard it if nobody needs it");
+		return new ArchiveException(Words.bind(Messages.Drafts_theDraftWasNotApplied2, draft.file(), reason),
+				Messages.Drafts_itLiesThereAsIt);
 	}
 
 	/** Deletes a draft, of this or an earlier session. Nothing else ever deletes one of an earlier session that was not applied. */
@@ -342,7 +344,7 @@ public final class Drafts {
 		try {
 			delete(draft.file());
 		} catch (IOException e) {
-			throw DiskFaults.explain("the draft was not discarded", draft.file().getParent(), e);
+			throw DiskFaults.explain(Messages.Drafts_theDraftWasNotDiscarded, draft.file().getParent(), e);
 		}
 	}
 

@@ -17,6 +17,7 @@ import org.cairnfield.archive.internal.git.GitRemote;
 import org.cairnfield.archive.internal.git.Remotes;
 import org.cairnfield.archive.remote.RemoteUrl;
 import org.cairnfield.core.task.Progress;
+import org.cairnfield.core.text.Words;
 
 /**
  * Exchanges an archive with others, through a remote repository. What is here becomes a save point, what others have sent is
@@ -26,9 +27,7 @@ import org.cairnfield.core.task.Progress;
 public final class Exchange {
 
 	/** What people should know before they connect an archive. */
-	public static final String CAUTION = "What is sent can be read by everybody who reaches the remote, and stays in its history for good: addresses of access points, "
-			+ "positions, and the names of who surveyed, reviewed and released. Addresses and names can be personal data; local law decides who may have "
-			+ "them. Positions are not for safety of life without independent validation.";
+	public static final String CAUTION = Messages.Exchange_whatIsSentCanBe;
 
 	/** How often to try again where somebody else sends at the same time. */
 	private static final int TRIES = 10;
@@ -98,9 +97,8 @@ public final class Exchange {
 			}
 		}
 		throw new ArchiveException(
-				"others are sending to " + url
-						+ " all the time; what they had sent before is here, yours is not there yet",
-				"exchange again in a moment");
+				Words.bind(Messages.Exchange_othersAreSendingToAll, url),
+				Messages.Exchange_exchangeAgainInAMoment);
 	}
 
 	/** Passes where the remote, as far as it can be reached, has no release of a version. Otherwise the exchange will tell. */
@@ -118,8 +116,8 @@ public final class Exchange {
 			if (git.remote(url.get()).fetch(branch(git), Progress.NONE).tags().containsKey(version)
 					&& !git.hasTag(version)) {
 				throw new ArchiveException(
-						version + " was released by others already, and what is released is never changed",
-						"exchange, then choose a higher version");
+						Words.bind(Messages.Exchange_wasReleasedByOthersAlready, version),
+						Messages.Exchange_exchangeThenChooseAHigher);
 			}
 		} catch (UnreachableException e) {
 			// a release can be made anywhere; where two make one of a version, the one that arrives first stands
@@ -133,32 +131,31 @@ public final class Exchange {
 		String last = remote.lastSeen(branch);
 		if (fetched.tip() == null && !fetched.others().isEmpty()) {
 			throw new ArchiveException(
-					"the remote has no branch '" + branch + "', but " + String.join(", ", fetched.others())
-							+ "; nothing was changed",
-					"go to the branch that is meant with Git");
+					Words.bind(Messages.Exchange_theRemoteHasNoBranch, branch, String.join(", ", fetched.others())),
+					Messages.Exchange_goToTheBranchThat);
 		}
 		if (last != null && (fetched.tip() == null || !git.ancestry().isIn(last, fetched.tip()))) {
 			Commit lost = git.find(last);
 			throw new ArchiveException(
-					"the remote was rewritten: it lacks the save point " + last.substring(0, 8) + " by " + lost.author()
-							+ " of " + lost.time()
-							+ " that it had before; nothing was changed",
-					"find out who did that and why; to bring both together all the same, connect the archive again, then exchange");
+					Words.bind(Messages.Exchange_theRemoteWasRewrittenIt, last.substring(0, 8), lost.author(),
+							lost.time()),
+					Messages.Exchange_findOutWhoDidThat);
 		}
 		return fetched;
 	}
 
 	private RemoteUrl required() throws IOException {
 		return remote()
-				.orElseThrow(() -> new ArchiveException(root + " is not connected to a remote", "connect it first"));
+				.orElseThrow(() -> new ArchiveException(Words.bind(Messages.Exchange_isNotConnectedToA, root),
+						Messages.Exchange_connectItFirst));
 	}
 
 	static String branch(GitFolder git) throws IOException {
 		String branch = git.branch();
 		if (branch == null) {
 			throw new ArchiveException(
-					"the archive is at no branch, so nobody could receive its work; nothing was changed",
-					"go back to its branch with Git");
+					Messages.Exchange_theArchiveIsAtNo,
+					Messages.Exchange_goBackToItsBranch);
 		}
 		return branch;
 	}
@@ -166,7 +163,7 @@ public final class Exchange {
 	static Commit head(GitFolder git) throws IOException {
 		Commit head = git.head();
 		if (head == null) {
-			throw new ArchiveException("the archive has no save point yet", "make one first");
+			throw new ArchiveException(Messages.Exchange_theArchiveHasNoSave, Messages.Exchange_makeOneFirst);
 		}
 		return head;
 	}

@@ -98,7 +98,7 @@ final class ExchangeRounds {
 
 	/** As a save point of its own, so that a merge brings nothing that no side has. */
 	private void rename(Incoming incoming) throws IOException {
-		Recording recording = new Recording(root, store, "Rename what others have under the same name", person,
+		Recording recording = new Recording(root, store, Messages.ExchangeRounds_renameWhatOthersHaveUnder, person,
 				String.join("\n", incoming.notes()));
 		recording.begin(open.view().stamp());
 		recording.after(() -> save(incoming::tellRenamed));

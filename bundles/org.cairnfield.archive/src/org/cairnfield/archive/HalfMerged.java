@@ -15,6 +15,7 @@ import org.cairnfield.archive.fault.Damage;
 import org.cairnfield.archive.fault.DamagedException;
 import org.cairnfield.archive.internal.disk.FileSource;
 import org.cairnfield.archive.internal.disk.GitUnderway;
+import org.cairnfield.core.text.Words;
 
 /**
  * Calls a folder that is half merged by that name. What its files look like then follows from it, and the usual remedy, to
@@ -23,8 +24,8 @@ import org.cairnfield.archive.internal.disk.GitUnderway;
 final class HalfMerged {
 
 	private static final String MARK = "<<<<<<< ";
-	private static final String MARKED = "holds conflict marks of Git: both sides of a change, of which nobody has chosen";
-	private static final String DECIDE = "keep the lines that are meant, remove the marks, and commit the file with Git";
+	private static final String MARKED = Messages.HalfMerged_holdsConflictMarksOfGit;
+	private static final String DECIDE = Messages.HalfMerged_keepTheLinesThatAre;
 
 	private HalfMerged() {
 	}
@@ -61,7 +62,8 @@ final class HalfMerged {
 	static void requireWhole(Path root) throws DamagedException {
 		Optional<GitUnderway> underway = GitUnderway.in(root);
 		if (underway.isPresent()) {
-			throw new DamagedException("nothing was changed: " + underway.get().reason(), underway.get().remedy(),
+			throw new DamagedException(Words.bind(Messages.HalfMerged_nothingWasChanged, underway.get().reason()),
+					underway.get().remedy(),
 					List.of(underway.get().damage()));
 		}
 	}

@@ -25,6 +25,7 @@ import org.cairnfield.archive.internal.merge.Renaming;
 import org.cairnfield.archive.internal.resource.ArchiveReader;
 import org.cairnfield.archive.internal.resource.Loaded;
 import org.cairnfield.archive.internal.text.ArchiveLayout;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.values.Count;
 
@@ -92,7 +93,8 @@ final class Incoming {
 	/** The first line of the save point that takes it in. */
 	String summary() {
 		String people = received.stream().map(Commit::author).distinct().sorted().collect(Collectors.joining(", "));
-		return "Take in " + Count.of(received.size(), "save point") + " of " + people;
+		return Words.bind(Messages.Incoming_takeInOf, Count.of(received.size(), Messages.Incoming_savePoint),
+				people);
 	}
 
 	/** Whether things here have to be called otherwise before, which is a change of its own. */
@@ -144,9 +146,9 @@ final class Incoming {
 	private DamagedException damaged(List<Damage> damages) throws IOException {
 		Damage first = damages.get(0);
 		return new DamagedException(
-				"nothing was taken in: what " + git.find(tip).author() + " has sent is damaged: " + first.file() + ' '
-						+ first.reason(),
-				first.remedy() + ", in the archive that it came from, and exchange that one", damages);
+				Words.bind(Messages.Incoming_nothingWasTakenInWhat, git.find(tip).author(), first.file(),
+						first.reason()),
+				Words.bind(Messages.Incoming_inTheArchiveThatIt, first.remedy()), damages);
 	}
 
 	/** Merges by plain Git that have dropped what people's work rests on do not come in. */
@@ -165,14 +167,13 @@ final class Incoming {
 		List<Commit> bases = ancestry.bases(head.id(), tip);
 		if (bases.isEmpty()) {
 			throw new ArchiveException(
-					"nothing was taken in: the remote has an archive that has no save point in common with this one",
-					"connect to the right remote, or copy the archive from there");
+					Messages.Incoming_nothingWasTakenInThe,
+					Messages.Incoming_connectToTheRightRemote);
 		}
 		if (bases.size() > 1) {
 			throw new ArchiveException(
-					"nothing was taken in: this archive and the remote were merged crosswise with others before, so there is no one state to "
-							+ "compare with",
-					"exchange with one remote only; to end it, merge with Git and open the archive to see that nothing is lost");
+					Messages.Incoming_nothingWasTakenInThis,
+					Messages.Incoming_exchangeWithOneRemoteOnly);
 		}
 		String base = bases.get(0).id();
 		Archive before = sound(base);
@@ -190,10 +191,8 @@ final class Incoming {
 					MergedFiles.gates(then, here, there));
 			if (!both.changed().isEmpty()) {
 				throw new ArchiveException(
-						"nothing was taken in: verdict " + both.changed().get(0)
-								+ " says something different there than here, and nobody can "
-								+ "change a verdict",
-						"find out with 'verify' on both sides who has changed the ledger, and restore it there");
+						Words.bind(Messages.Incoming_nothingWasTakenInVerdict, both.changed().get(0)),
+						Messages.Incoming_findOutWithVerifyOn);
 			}
 			merged = both.archive();
 			notes.addAll(both.notes());

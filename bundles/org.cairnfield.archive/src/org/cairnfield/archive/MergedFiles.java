@@ -19,6 +19,7 @@ import org.cairnfield.archive.internal.git.TreeFiles;
 import org.cairnfield.archive.internal.merge.GateTexts;
 import org.cairnfield.archive.internal.resource.ArchiveFiles;
 import org.cairnfield.archive.internal.text.ArchiveLayout;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.Archive;
 import org.eclipse.emf.ecore.EObject;
 
@@ -121,11 +122,11 @@ final class MergedFiles {
 			return;
 		}
 		if (!theirs.has(path)) {
-			notes.add(path + " was removed by others and changed here; it stays");
+			notes.add(Words.bind(Messages.MergedFiles_wasRemovedByOthersAnd, path));
 			return;
 		}
 		if (!onlyThere && mine.has(path)) {
-			notes.add(path + " was changed here and by others; theirs stands, and yours is in the save point before");
+			notes.add(Words.bind(Messages.MergedFiles_wasChangedHereAndBy, path));
 		}
 		byte[] content = bytes(theirs, path);
 		changes.put(path, out -> out.write(content));

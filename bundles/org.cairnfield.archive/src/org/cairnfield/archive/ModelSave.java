@@ -12,6 +12,7 @@ import org.cairnfield.archive.internal.disk.Save;
 import org.cairnfield.archive.internal.resource.ArchiveFiles;
 import org.cairnfield.archive.internal.resource.Loaded;
 import org.cairnfield.archive.internal.text.ArchiveLayout;
+import org.cairnfield.core.text.Words;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.resource.Resource;
 
@@ -38,8 +39,8 @@ final class ModelSave {
 				path -> ArchiveLayout.kind(path) != null);
 		if (changed != null) {
 			throw new ArchiveException(
-					"nothing was saved: " + changed + " was changed by another program since it was read",
-					"read the archive again, which drops what was not saved, and make the change once more");
+					Words.bind(Messages.ModelSave_nothingWasSavedWasChanged, changed),
+					Messages.ModelSave_readTheArchiveAgainWhich);
 		}
 		SortedMap<String, EObject> parts = ArchiveFiles.parts(loaded.archive());
 		SortedSet<String> written;
@@ -50,7 +51,8 @@ final class ModelSave {
 			}
 			save.commit();
 		} catch (IllegalArgumentException e) {
-			throw new ArchiveException("nothing was saved: " + e.getMessage(), "correct that value", e);
+			throw new ArchiveException(Words.bind(Messages.ModelSave_nothingWasSaved, e.getMessage()),
+					Messages.ModelSave_correctThatValue, e);
 		}
 		decisions.saved(loaded.archive());
 		loaded.saved(parts);

@@ -25,6 +25,7 @@ import org.cairnfield.archive.internal.resource.ArchiveFiles;
 import org.cairnfield.archive.internal.resource.Loaded;
 import org.cairnfield.archive.internal.text.ArchiveLayout;
 import org.cairnfield.core.task.Progress;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.Archive;
 
 /**
@@ -86,7 +87,7 @@ public final class OpenArchive implements AutoCloseable {
 	public List<String> notices() {
 		Stream<String> shallow = GitTraces.isShallow(root)
 				? Stream.of(
-						".git/shallow: the history is not whole, earlier save points were left out when the archive was cloned")
+						Messages.OpenArchive_gitShallowTheHistoryIs)
 				: Stream.empty();
 		return Stream.of(interruptedNotice.stream(), shallow, loaded.notices().stream()).flatMap(all -> all).toList();
 	}
@@ -97,8 +98,8 @@ public final class OpenArchive implements AutoCloseable {
 			return Optional.of(lockless);
 		}
 		return damages.isEmpty() ? Optional.empty()
-				: Optional.of("it is damaged: " + damages.get(0)
-						+ (damages.size() > 1 ? " and " + (damages.size() - 1) + " more" : ""));
+				: Optional.of(Words.bind(Messages.OpenArchive_itIsDamaged, damages.get(0),
+						damages.size() > 1 ? Words.bind(Messages.OpenArchive_andMore, damages.size() - 1) : ""));
 	}
 
 	/** Whether the files are no longer those that were read or saved here: another program has written since. */
@@ -318,7 +319,8 @@ public final class OpenArchive implements AutoCloseable {
 		if (damages.isEmpty()) {
 			recordFirst(point, person);
 		}
-		Recording recording = new Recording(root, store, "Restore " + point.shortId() + ": " + point.summary(), person,
+		Recording recording = new Recording(root, store,
+				Words.bind(Messages.OpenArchive_restore, point.shortId(), point.summary()), person,
 				unrecorded.words(note));
 		recording.begin(view.stamp());
 		Optional<SavePoint> made = recording.after(() -> {
@@ -343,14 +345,16 @@ public final class OpenArchive implements AutoCloseable {
 		requireUnmodified();
 		interruptedNotice = unrecorded.finish(view, damages);
 		recordFirst(point, person);
-		Recording recording = new Recording(root, store, "Undo " + point.shortId() + ": " + point.summary(), person,
+		Recording recording = new Recording(root, store,
+				Words.bind(Messages.OpenArchive_undo, point.shortId(), point.summary()), person,
 				unrecorded.words(note));
 		recording.begin(view.stamp());
 		return recording.after(() -> {
 			new Restoring(root, store).undo(point, person);
 			reload();
 		}).orElseThrow(
-				() -> new ArchiveException(point.shortId() + " is taken back already", "there is nothing to do"));
+				() -> new ArchiveException(Words.bind(Messages.OpenArchive_isTakenBackAlready, point.shortId()),
+						Messages.OpenArchive_thereIsNothingToDo));
 	}
 
 	/** For the exchange with others. */
@@ -376,12 +380,13 @@ public final class OpenArchive implements AutoCloseable {
 			reload();
 		}
 		unrecorded.recordOfAnother(person);
-		unrecorded.record("As saved before " + point.shortId() + " is restored or undone", person, null);
+		unrecorded.record(Words.bind(Messages.OpenArchive_asSavedBeforeIsRestored, point.shortId()), person, null);
 	}
 
 	private void requireLock() throws IOException {
 		if (lock == null) {
-			throw new ArchiveException(root + " is read-only: " + lockless, "open it for editing");
+			throw new ArchiveException(Words.bind(Messages.OpenArchive_isReadOnly, root, lockless),
+					Messages.OpenArchive_openItForEditing);
 		}
 		lock.check();
 	}
@@ -389,15 +394,15 @@ public final class OpenArchive implements AutoCloseable {
 	void requireWritable() throws IOException {
 		requireLock();
 		if (!damages.isEmpty()) {
-			throw new DamagedException("nothing was saved: " + root + " is damaged: " + damages.get(0).file() + ' '
-					+ damages.get(0).reason(), damages.get(0).remedy(), damages);
+			throw new DamagedException(Words.bind(Messages.OpenArchive_nothingWasSavedIsDamaged, root,
+					damages.get(0).file(), damages.get(0).reason()), damages.get(0).remedy(), damages);
 		}
 	}
 
 	void requireUnmodified() throws ArchiveException {
 		if (isModified()) {
-			throw new ArchiveException(root + " has changes that were not saved",
-					"save them, or read the archive again");
+			throw new ArchiveException(Words.bind(Messages.OpenArchive_hasChangesThatWereNot, root),
+					Messages.OpenArchive_saveThemOrReadThe);
 		}
 	}
 

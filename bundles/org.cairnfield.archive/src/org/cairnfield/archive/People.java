@@ -13,6 +13,7 @@ import org.cairnfield.archive.internal.text.ArchiveLayout;
 import org.cairnfield.archive.signature.Signature;
 import org.cairnfield.archive.signature.Signature.State;
 import org.cairnfield.archive.signature.SignerList;
+import org.cairnfield.core.text.Words;
 
 /** Whose key is whose in an archive. Each change is one save point, which a lead of the list has to sign. */
 public final class People {
@@ -36,8 +37,8 @@ public final class People {
 		try (History history = open.history()) {
 			return history.check().signers();
 		} catch (RuntimeException e) { // Git's readers stumble over what they do not expect
-			throw new ArchiveException("the list of people cannot be read: " + e.getMessage(),
-					"\"verify --people\" tells what is wrong", e);
+			throw new ArchiveException(Words.bind(Messages.People_theListOfPeopleCannot, e.getMessage()),
+					Messages.People_verifyPeopleTellsWhatIs, e);
 		}
 	}
 
@@ -50,7 +51,7 @@ public final class People {
 	public SavePoint add(String name, String publicKey, boolean lead, Person person, String note) throws IOException {
 		SignerList before = list();
 		return change(before, before.with(name, publicKey, lead), person,
-				note == null ? "Add " + name + " to the people who sign" : note);
+				note == null ? Words.bind(Messages.People_addToThePeopleWho, name) : note);
 	}
 
 	/**
@@ -61,7 +62,7 @@ public final class People {
 	public SavePoint remove(String name, Person person, String note) throws IOException {
 		SignerList before = list();
 		return change(before, before.without(name), person,
-				note == null ? "Remove " + name + " from the people who sign" : note);
+				note == null ? Words.bind(Messages.People_removeFromThePeopleWho, name) : note);
 	}
 
 	private SavePoint change(SignerList before, SignerList after, Person person, String note) throws IOException {
@@ -69,14 +70,14 @@ public final class People {
 		open.requireUnmodified();
 		requireLead((before.isEmpty() ? after : before).leads());
 		Path root = open.folder();
-		open.savePoint(person, "As saved before " + FILE + " is changed");
+		open.savePoint(person, Words.bind(Messages.People_asSavedBeforeIsChanged, FILE));
 		try (Save save = Save.begin(store.disk(), root)) {
 			save.put(FILE, out -> out.write(after.toBytes()));
 			save.commit();
 		}
 		open.reload();
 		return open.savePoint(person, note).orElseThrow(
-				() -> new ArchiveException("the list of people is like that already", "there is nothing to do"));
+				() -> new ArchiveException(Messages.People_theListOfPeopleIs, Messages.People_thereIsNothingToDo));
 	}
 
 	private void requireLead(SignerList leads) throws IOException {
@@ -85,11 +86,10 @@ public final class People {
 			String names = String.join(", ",
 					leads.signatories().stream().flatMap(lead -> lead.names().stream()).distinct().toList());
 			throw new ArchiveException(
-					"nothing was changed: only the signature of " + names
-							+ " lets a change of the people count, and yours would be: " + own,
+					Words.bind(Messages.People_nothingWasChangedOnlyThe, names, own),
 					own.state() == State.NOT_SIGNED
-							? "set commit.gpgSign, gpg.format and user.signingKey in your configuration of Git"
-							: "ask a lead to make the change, or sign with a lead's SSH key");
+							? Messages.People_setCommitGpgsignGpgFormat
+							: Messages.People_askALeadToMake);
 		}
 	}
 }

@@ -21,6 +21,7 @@ import org.cairnfield.archive.internal.disk.Intended;
 import org.cairnfield.archive.internal.git.Commit;
 import org.cairnfield.archive.internal.git.GitFolder;
 import org.cairnfield.archive.internal.text.ArchiveLayout;
+import org.cairnfield.core.text.Words;
 
 /**
  * Makes one save point of what is on disk. A note of it lies in the private folder meanwhile, see {@link Intended}: one that
@@ -28,7 +29,7 @@ import org.cairnfield.archive.internal.text.ArchiveLayout;
  */
 final class Recording {
 
-	private static final String NOT_RECORDED = "the files are saved, but no save point was made";
+	private static final String NOT_RECORDED = Messages.Recording_theFilesAreSavedBut;
 
 	private final Path root;
 	private final ArchiveStore store;
@@ -131,7 +132,8 @@ final class Recording {
 			giveUp();
 			Damage first = e.damages().get(0);
 			throw new DamagedException(
-					NOT_RECORDED + ": the history is damaged: " + first.file() + ' ' + first.reason(), e.remedy(),
+					Words.bind(Messages.Recording_theHistoryIsDamaged, NOT_RECORDED, first.file(), first.reason()),
+					e.remedy(),
 					e.damages(), e);
 		} catch (IOException e) {
 			giveUp();
@@ -147,7 +149,7 @@ final class Recording {
 			GitFolder.Obstacle obstacle = git.obstacle();
 			if (obstacle != null) {
 				throw new ArchiveException(NOT_RECORDED + ": " + obstacle.what(),
-						obstacle.remedy() + ", then make the save point again");
+						Words.bind(Messages.Recording_thenMakeTheSavePoint, obstacle.remedy()));
 			}
 			SavePoint before = history.last();
 			ArchiveDiff diff = history.compareWithSaved(before);
@@ -173,14 +175,14 @@ final class Recording {
 	private static void requireToGrow(ArchiveDiff diff) throws ArchiveException {
 		for (ObjectChange change : diff.objects()) {
 			if (change.what().equals("comment") && change.way() != ObjectChange.Way.ADDED) {
-				throw new ArchiveException(NOT_RECORDED + ": comment " + change.id()
-						+ " of an earlier save point is gone or other than it was, and comments are only added",
-						"put it back as it was, or restore the last save point");
+				throw new ArchiveException(
+						Words.bind(Messages.Recording_commentOfAnEarlierSave, NOT_RECORDED, change.id()),
+						Messages.Recording_putItBackAsIt);
 			}
 			if (change.what().equals("verdict") && change.way() != ObjectChange.Way.ADDED) {
-				throw new ArchiveException(NOT_RECORDED + ": verdict " + change.id()
-						+ " of an earlier save point is gone or other than it was, and ledgers only grow",
-						"put it back and give a verdict that supersedes it, or restore the last save point");
+				throw new ArchiveException(
+						Words.bind(Messages.Recording_verdictOfAnEarlierSave, NOT_RECORDED, change.id()),
+						Messages.Recording_putItBackAndGive);
 			}
 		}
 	}

@@ -21,6 +21,7 @@ import org.cairnfield.archive.internal.git.Commit;
 import org.cairnfield.archive.internal.git.GitFolder;
 import org.cairnfield.archive.internal.git.Tag;
 import org.cairnfield.archive.internal.text.ArchiveLayout;
+import org.cairnfield.core.text.Words;
 
 /**
  * Makes releases of what is on disk. A release exists from the moment its tag does, which is the last thing that happens; a
@@ -77,8 +78,8 @@ final class Releasing {
 	private void requireFree(String version) throws IOException {
 		try (GitFolder git = GitFolder.open(root)) {
 			if (git.hasTag(version)) {
-				throw new ArchiveException(version + " is released already, and what is released is never changed",
-						"choose a higher version");
+				throw new ArchiveException(Words.bind(Messages.Releasing_isReleasedAlreadyAndWhat, version),
+						Messages.Releasing_chooseAHigherVersion);
 			}
 		}
 	}
@@ -97,20 +98,21 @@ final class Releasing {
 		Optional<SavePoint> made = begun;
 		if (begun.isEmpty()) {
 			put(ArchiveLayout.release(version), manifest);
-			made = new Recording(root, store, "Release " + version, person, null).record();
+			made = new Recording(root, store, Words.bind(Messages.Releasing_release, version), person, null)
+					.record();
 		}
 		try (GitFolder git = GitFolder.open(root); History history = History.of(root)) {
 			SavePoint point = made.isPresent() ? made.get() : history.last();
 			if (!history.open(point).digest().equals(digest)) {
-				throw new ArchiveException(version + " was not released: the content was changed meanwhile",
-						begun.isPresent() ? "choose a higher version"
-								: "look at the history, measure again, then release");
+				throw new ArchiveException(Words.bind(Messages.Releasing_wasNotReleasedTheContent, version),
+						begun.isPresent() ? Messages.Releasing_chooseAHigherVersion
+								: Messages.Releasing_lookAtTheHistoryMeasure);
 			}
 			Commit commit = git.find(point.id());
 			Tag tag = git.tag(version, commit, message, person.name(), person.email(), store.clock().instant());
 			return history.releases().stream().filter(r -> r.version().equals(tag.name())).findFirst().orElseThrow();
 		} catch (IOException e) {
-			throw DiskFaults.explain(version + " was not released: the save point is made, but not its tag", root, e);
+			throw DiskFaults.explain(Words.bind(Messages.Releasing_wasNotReleasedTheSave, version), root, e);
 		}
 	}
 

@@ -33,6 +33,7 @@ import org.cairnfield.archive.internal.resource.WholeSurveys;
 import org.cairnfield.archive.internal.text.ArchiveLayout;
 import org.cairnfield.archive.internal.text.FileKind;
 import org.cairnfield.archive.internal.text.LedgerLines;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.Archive;
 import org.eclipse.emf.ecore.EObject;
 
@@ -55,7 +56,8 @@ final class Restoring {
 		try (GitFolder git = GitFolder.open(root)) {
 			requireGitAtRest(git);
 			TreeFiles past = git.files(git.find(point.id()), ArchiveLayout::isPart);
-			Archive restored = requireSound(past, "the state " + point.shortId() + " can not be restored").archive();
+			Archive restored = requireSound(past, Words.bind(Messages.Restoring_theStateCanNotBe, point.shortId()))
+					.archive();
 			if (damaged) {
 				keep(git);
 			}
@@ -169,15 +171,16 @@ final class Restoring {
 	private static void requireGitAtRest(GitFolder git) throws IOException {
 		GitFolder.Obstacle obstacle = git.obstacle();
 		if (obstacle != null) {
-			throw new ArchiveException("nothing was changed: " + obstacle.what(),
-					obstacle.remedy() + ", then try again");
+			throw new ArchiveException(Words.bind(Messages.Restoring_nothingWasChanged, obstacle.what()),
+					Words.bind(Messages.Restoring_thenTryAgain, obstacle.remedy()));
 		}
 	}
 
 	private Loaded requireSound(FileSource files, String otherwise) throws IOException {
 		Loaded loaded = ArchiveReader.read(files, store.migrations(), ArchiveReader.VOUCHED);
 		if (!loaded.damages().isEmpty()) {
-			throw new ArchiveException(otherwise + ": " + loaded.damages().get(0), "choose another state");
+			throw new ArchiveException(otherwise + ": " + loaded.damages().get(0),
+					Messages.Restoring_chooseAnotherState);
 		}
 		return loaded;
 	}
@@ -202,8 +205,8 @@ final class Restoring {
 		try (GitFolder git = GitFolder.open(root)) {
 			requireGitAtRest(git);
 			if (point.parents().isEmpty()) {
-				throw new ArchiveException(point.shortId() + " is the beginning of the archive",
-						"restore a later state");
+				throw new ArchiveException(Words.bind(Messages.Restoring_isTheBeginningOfThe, point.shortId()),
+						Messages.Restoring_restoreALaterState);
 			}
 			Commit before = git.find(point.parents().get(0));
 			FolderView now = new FolderView(root, ArchiveLayout::isPart);
@@ -218,7 +221,7 @@ final class Restoring {
 				surveyParts.getOrDefault(path, List.of()).forEach(part -> alone.put(part, null));
 			}
 			Loaded loaded = requireSound(new ChangedFiles(now, alone),
-					"the change can not be taken back, as the rest would not be sound");
+					Messages.Restoring_theChangeCanNotBe);
 			KeptLedgers kept = ledgersWithout(point, git, now, person);
 			boolean added = kept.nameIn(loaded.archive()) | KeptComments.add(loaded.archive(), now, store.migrations());
 			SortedMap<String, EObject> parts = ArchiveFiles.parts(loaded.archive());

@@ -9,6 +9,7 @@ import org.cairnfield.archive.internal.disk.FolderView;
 import org.cairnfield.archive.internal.resource.ArchiveReader;
 import org.cairnfield.archive.internal.resource.Loaded;
 import org.cairnfield.archive.internal.text.ArchiveLayout;
+import org.cairnfield.core.text.Words;
 
 /** The files of a folder and what they say, read while nobody changed them. */
 record StableLook(FolderView view, Loaded read) {
@@ -31,6 +32,7 @@ record StableLook(FolderView view, Loaded read) {
 				// gone between two looks
 			}
 		}
-		throw new ArchiveException(root + " is being changed again and again", "open it when that is over");
+		throw new ArchiveException(Words.bind(Messages.StableLook_isBeingChangedAgainAnd, root),
+				Messages.StableLook_openItWhenThatIs);
 	}
 }

@@ -14,6 +14,7 @@ import org.cairnfield.archive.internal.disk.GitTraces;
 import org.cairnfield.archive.internal.disk.HeadTrace;
 import org.cairnfield.archive.internal.disk.Intended;
 import org.cairnfield.archive.internal.disk.SavedBy;
+import org.cairnfield.core.text.Words;
 
 /**
  * What was saved and is in no save point yet: a save point that was interrupted, or a save without one. It is recorded by the
@@ -21,7 +22,7 @@ import org.cairnfield.archive.internal.disk.SavedBy;
  */
 final class Unrecorded {
 
-	private static final String AND = " and ";
+	private static final String AND = Messages.Unrecorded_and;
 
 	private final Path root;
 	private final ArchiveStore store;
@@ -44,13 +45,13 @@ final class Unrecorded {
 			Intended.withdraw(store.disk(), root); // one that was cut short means nothing
 			return Optional.empty();
 		}
-		String began = "the save point that " + intended.byWhom() + " was interrupted";
+		String began = Words.bind(Messages.Unrecorded_theSavePointThatWas, intended.byWhom());
 		if (!damages.isEmpty()) {
-			return Optional.of(began + " and waits until the archive is sound");
+			return Optional.of(Words.bind(Messages.Unrecorded_andWaitsUntilTheArchive, began));
 		}
 		if (intended.state().equals(Intended.MIXED)) {
 			return Optional.of(
-					began + ", and others have changed the files since; the next save point will hold its changes too");
+					Words.bind(Messages.Unrecorded_andOthersHaveChangedThe, began));
 		}
 		String last = GitTraces.isRepository(root) ? HeadTrace.of(root).id() : null;
 		if (!intended.comesAfter(last) || intended.state().equals(view.stamp())) {
@@ -60,9 +61,10 @@ final class Unrecorded {
 		try {
 			Optional<SavePoint> made = Recording.of(intended, root, store).record();
 			recorded();
-			return made.map(point -> began + "; it is finished now as " + point.shortId() + ": " + point.summary());
+			return made.map(point -> Words.bind(Messages.Unrecorded_itIsFinishedNowAs, began, point.shortId(),
+					point.summary()));
 		} catch (IOException | IllegalArgumentException e) {
-			return Optional.of(began + " and could not be finished: " + e.getMessage());
+			return Optional.of(Words.bind(Messages.Unrecorded_andCouldNotBeFinished, began, e.getMessage()));
 		}
 	}
 
@@ -76,7 +78,8 @@ final class Unrecorded {
 		Optional<String> other = savedBy().filter(name -> !name.equals(person.name()));
 		if (other.isPresent()) {
 			new Recording(root, store, "", Person.named(other.get()),
-					words("Recorded before " + person.name() + " saved")).signed(false).record();
+					words(Words.bind(Messages.Unrecorded_recordedBeforeSaved, person.name()))).signed(false)
+					.record();
 			recorded();
 		}
 	}
@@ -111,8 +114,8 @@ final class Unrecorded {
 		if (left == null) {
 			return own;
 		}
-		return (own == null || own.isBlank() ? "" : own + "\n\n") + "Holds also what " + left.byWhom()
-				+ (left.words() == null ? "" : ": " + left.words());
+		return Words.bind(Messages.Unrecorded_holdsAlsoWhat, own == null || own.isBlank() ? "" : own + "\n\n",
+				left.byWhom(), left.words() == null ? "" : ": " + left.words());
 	}
 
 	/** Something else is saved before it could be finished. */

@@ -4,6 +4,7 @@ import java.nio.charset.MalformedInputException;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 
+import org.cairnfield.core.text.Words;
 import org.cairnfield.exchange.internal.text.CellNumbers;
 
 /**
@@ -57,9 +58,10 @@ final class BlockRows implements Row {
 				throw Failures.of(of.file, line, new MalformedInputException(1));
 			}
 			if (size > of.limits.columns()) {
-				throw new IntakeException(of.file, line, CellWords.count(size) + " columns, more than the "
-						+ CellWords.count(of.limits.columns()) + " that are taken",
-						"Check that the file is a survey table");
+				throw new IntakeException(of.file, line,
+						Words.bind(Messages.BlockRows_columnsMoreThanTheThat, CellWords.count(size),
+								CellWords.count(of.limits.columns())),
+						Messages.BlockRows_checkThatTheFileIs);
 			}
 			if (!isBlank()) {
 				return true;

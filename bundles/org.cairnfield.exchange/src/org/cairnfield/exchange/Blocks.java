@@ -6,6 +6,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Arrays;
 
+import org.cairnfield.core.text.Words;
+
 /** Cuts the text of one file into blocks of whole records, so that several threads can read them. */
 final class Blocks implements AutoCloseable {
 
@@ -84,9 +86,10 @@ final class Blocks implements AutoCloseable {
 			}
 			if (whole.end() == 0 && length > limits.recordChars()) {
 				throw Failures.of(file, line,
-						new Failures.Refused("a record here is longer than " + CellWords.count(limits.recordChars())
-								+ " characters",
-								"Look for a quotation mark that is not closed, or for another kind of file"));
+						new Failures.Refused(
+								Words.bind(Messages.Blocks_aRecordHereIsLonger,
+										CellWords.count(limits.recordChars())),
+								Messages.Blocks_lookForAQuotationMark));
 			}
 			buffer = Arrays.copyOf(buffer, buffer.length * 2);
 		}

@@ -8,6 +8,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.zip.GZIPInputStream;
 
+import org.cairnfield.core.text.Words;
+
 /** The bytes of a file, expanded where its first bytes say gzip, whatever its name. */
 final class ByteSource implements AutoCloseable {
 
@@ -25,7 +27,7 @@ final class ByteSource implements AutoCloseable {
 
 	static ByteSource open(Path file, Limits limits) throws IOException {
 		if (Files.isDirectory(file)) {
-			throw new Failures.Refused("this is a folder", "Name the files in it");
+			throw new Failures.Refused(Messages.ByteSource_thisIsAFolder, Messages.ByteSource_nameTheFilesInIt);
 		}
 		Counted raw = new Counted(Files.newInputStream(file));
 		try {
@@ -103,8 +105,9 @@ final class ByteSource implements AutoCloseable {
 			int n = in.read(into, from, length);
 			expanded += Math.max(n, 0);
 			if (expanded > FREE_EXPANSION && expanded / limits.expansionFold() > raw.count) {
-				throw new Failures.Refused("the compressed file grows to more than " + limits.expansionFold()
-						+ " times its size", "Expand it yourself and look at it: no survey compresses that well");
+				throw new Failures.Refused(
+						Words.bind(Messages.ByteSource_theCompressedFileGrowsTo, limits.expansionFold()),
+						Messages.ByteSource_expandItYourselfAndLook);
 			}
 			return n;
 		}

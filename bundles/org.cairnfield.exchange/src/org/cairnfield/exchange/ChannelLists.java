@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 
 import org.cairnfield.core.radio.WifiBand;
 import org.cairnfield.core.radio.WifiChannel;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.exchange.internal.text.Guard;
 
 /** Reads which channel each access point was heard on, from a table whose rows list {@code name:channel}. */
@@ -44,9 +45,8 @@ final class ChannelLists {
 		counts.forEach((name, of) -> sink.channel(name, signals.site,
 				channel(of.entrySet().stream().max(Map.Entry.<Integer, Integer>comparingByValue()
 						.thenComparing(Map.Entry.comparingByKey())).orElseThrow().getKey()).orElseThrow()));
-		signals.note("channels of " + CellWords.count(counts.size())
-				+ " access points: 1 to 14 are taken for 2.4 GHz, 32 to 177 for 5 GHz"
-				+ (strange == 0 ? "" : "; " + CellWords.count(strange) + " cells hold no channel"));
+		signals.note(Words.bind(Messages.ChannelLists_channelsOfAccessPoints1, CellWords.count(counts.size()),
+				strange == 0 ? "" : Words.bind(Messages.ChannelLists_cellsHoldNoChannel, CellWords.count(strange))));
 	}
 
 	private static int number(String text) {

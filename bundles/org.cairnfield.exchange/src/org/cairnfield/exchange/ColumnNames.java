@@ -3,11 +3,13 @@ package org.cairnfield.exchange;
 import java.util.EnumSet;
 import java.util.Set;
 
+import org.cairnfield.core.text.Words;
+
 /** Whether the names of columns say clearly what they hold; otherwise somebody has to decide, and nothing is guessed. */
 final class ColumnNames {
 
 	private static final Set<ColumnRole> OFTEN = EnumSet.of(ColumnRole.SIGNAL, ColumnRole.IGNORED);
-	private static final String TOLD = "as told";
+	private static final String TOLD = Messages.ColumnNames_asTold;
 
 	private final FilePlan plan;
 
@@ -31,10 +33,9 @@ final class ColumnNames {
 		String name = plan.signalNames == null ? plan.names.get(column) : plan.signalNames.get(column);
 		if (!PlaceReader.isName(name)) {
 			throw new IntakeException(plan.file, 1,
-					"the name of column " + (column + 1) + ", " + CellWords.shown(name) + ", has "
-							+ CellWords.count(name.length()) + " characters, more than the " + PlaceReader.LONGEST_NAME
-							+ " of an access point's name",
-					"Give it a shorter one, or leave the column out by \"--column #" + (column + 1) + "=ignored\"");
+					Words.bind(Messages.ColumnNames_theNameOfColumnHas, column + 1, CellWords.shown(name),
+							CellWords.count(name.length()), PlaceReader.LONGEST_NAME),
+					Words.bind(Messages.ColumnNames_giveItAShorterOne, column + 1));
 		}
 	}
 
@@ -44,10 +45,9 @@ final class ColumnNames {
 			if (other != column && !name.isEmpty() && name.equalsIgnoreCase(plan.names.get(other).strip())
 					&& !TOLD.equals(plan.evidence[other])) {
 				throw new IntakeException(plan.file, 1,
-						"columns " + (Math.min(column, other) + 1) + " and " + (Math.max(column, other) + 1)
-								+ " are both named " + CellWords.shown(name)
-								+ ", and which of them is meant is not clear",
-						"Give one of them another name, or leave it out by \"--column #" + (other + 1) + "=ignored\"");
+						Words.bind(Messages.ColumnNames_columnsAndAreBothNamed, Math.min(column, other) + 1,
+								Math.max(column, other) + 1, CellWords.shown(name)),
+						Words.bind(Messages.ColumnNames_giveOneOfThemAnother, other + 1));
 			}
 		}
 	}

@@ -70,8 +70,8 @@ final class Companions implements AutoCloseable {
 					// tells where reading failed
 					files.get(i).next(1);
 				}
-				throw new IntakeException(plans.get(i).file, 0, "its rows changed in number while being read",
-						"Take the files in again once nothing writes to them");
+				throw new IntakeException(plans.get(i).file, 0, Messages.Companions_itsRowsChangedInNumber,
+						Messages.Companions_takeTheFilesInAgain);
 			}
 			blocks.add(block);
 		}

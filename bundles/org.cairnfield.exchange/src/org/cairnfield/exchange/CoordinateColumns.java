@@ -2,6 +2,8 @@ package org.cairnfield.exchange;
 
 import java.util.stream.IntStream;
 
+import org.cairnfield.core.text.Words;
+
 /**
  * Finds coordinates in a wide table without a header: x and y in the first or last columns, told from levels by fractions or by
  * values that no level has, with the floor behind them where a column of few whole numbers stands there.
@@ -38,15 +40,16 @@ final class CoordinateColumns {
 		if (signals < FEWEST_SIGNALS) {
 			return "";
 		}
-		String why = x == 0 ? "among the first columns" : "among the last columns";
-		plan.role(x, ColumnRole.X, why + ", numbers that are no levels");
-		plan.role(x + 1, ColumnRole.Y, why + ", numbers that are no levels");
+		String why = x == 0 ? Messages.CoordinateColumns_amongTheFirstColumns
+				: Messages.CoordinateColumns_amongTheLastColumns;
+		plan.role(x, ColumnRole.X, Words.bind(Messages.CoordinateColumns_numbersThatAreNoLevels, why));
+		plan.role(x + 1, ColumnRole.Y, Words.bind(Messages.CoordinateColumns_numbersThatAreNoLevels, why));
 		if (floor >= 0) {
-			plan.role(floor, ColumnRole.FLOOR, "beside the coordinates, few whole numbers");
+			plan.role(floor, ColumnRole.FLOOR, Messages.CoordinateColumns_besideTheCoordinatesFewWhole);
 		}
-		return signals + " columns hold levels in whole dBm, and " + why + " two hold "
-				+ (isWhole(x) && isWhole(x + 1) ? "numbers that no level has" : "numbers with fractions")
-				+ ": coordinates";
+		return Words.bind(Messages.CoordinateColumns_columnsHoldLevelsInWhole, signals, why,
+				isWhole(x) && isWhole(x + 1) ? Messages.CoordinateColumns_numbersThatNoLevelHas
+						: Messages.CoordinateColumns_numbersWithFractions);
 	}
 
 	private boolean isWhole(int column) {

@@ -9,6 +9,8 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.zip.ZipException;
 
+import org.cairnfield.core.text.Words;
+
 /** What went wrong with a file, in words. */
 final class Failures {
 
@@ -28,8 +30,8 @@ final class Failures {
 
 	/** A quotation mark without its partner. */
 	static Refused unclosed() {
-		return new Refused("a quotation mark that opens here is never closed",
-				"Close it, or double it where it belongs to the text");
+		return new Refused(Messages.Failures_aQuotationMarkThatOpens,
+				Messages.Failures_closeItOrDoubleIt);
 	}
 
 	static IntakeException of(Path file, long line, IOException e) {
@@ -39,34 +41,35 @@ final class Failures {
 			what = refused.getMessage();
 			remedy = refused.remedy;
 		} else if (e instanceof NoSuchFileException) {
-			what = "there is no such file";
-			remedy = "Check the name and the folder";
+			what = Messages.Failures_thereIsNoSuchFile;
+			remedy = Messages.Failures_checkTheNameAndThe;
 		} else if (e instanceof AccessDeniedException) {
-			what = "the file may not be read";
-			remedy = "Ask for the right to read it";
+			what = Messages.Failures_theFileMayNotBe;
+			remedy = Messages.Failures_askForTheRightTo;
 		} else if (e instanceof EOFException) {
-			what = "the compressed file ends too early";
-			remedy = "Fetch it again: it was cut off on its way";
+			what = Messages.Failures_theCompressedFileEndsToo;
+			remedy = Messages.Failures_fetchItAgainItWas;
 		} else if (e instanceof ZipException) {
-			what = "the compressed file is damaged (" + e.getMessage() + ")";
-			remedy = "Fetch it again";
+			what = Words.bind(Messages.Failures_theCompressedFileIsDamaged, e.getMessage());
+			remedy = Messages.Failures_fetchItAgain;
 		} else if (e instanceof CharacterCodingException) {
-			what = "there are bytes that are no characters of the character set";
-			remedy = "Name the character set that the file was written in";
+			what = Messages.Failures_thereAreBytesThatAre;
+			remedy = Messages.Failures_nameTheCharacterSetThat;
 		} else if (e.getMessage() != null && e.getMessage().contains("encapsulated token")) {
 			what = unclosed().getMessage();
 			remedy = unclosed().remedy;
 		} else {
-			what = "reading failed (" + e.getMessage() + ")";
-			remedy = "Check the disk and try again";
+			what = Words.bind(Messages.Failures_readingFailed, e.getMessage());
+			remedy = Messages.Failures_checkTheDiskAndTry;
 		}
 		return new IntakeException(file, line, what, remedy, e);
 	}
 
 	static IntakeException writing(Path file, IOException e) {
-		String why = e instanceof AccessDeniedException ? "the folder may not be written to"
-				: e instanceof NoSuchFileException ? "there is no such folder"
+		String why = e instanceof AccessDeniedException ? Messages.Failures_theFolderMayNotBe
+				: e instanceof NoSuchFileException ? Messages.Failures_thereIsNoSuchFolder
 						: e instanceof FileSystemException f && f.getReason() != null ? f.getReason() : e.getMessage();
-		return new IntakeException(file, 0, "the file could not be written: " + why, "Name another folder", e);
+		return new IntakeException(file, 0, Words.bind(Messages.Failures_theFileCouldNotBe, why),
+				Messages.Failures_nameAnotherFolder, e);
 	}
 }

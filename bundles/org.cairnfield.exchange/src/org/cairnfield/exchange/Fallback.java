@@ -25,7 +25,7 @@ final class Fallback {
 			return false;
 		}
 		plan.dialect = plan.dialect.withCharset(StandardCharsets.ISO_8859_1);
-		plan.guess(new Guess("character set", "ISO-8859-1", "further down the file is not valid UTF-8"));
+		plan.guess(new Guess(Messages.Fallback_characterSet, "ISO-8859-1", Messages.Fallback_furtherDownTheFileIs));
 		return true;
 	}
 }

@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 
+import org.cairnfield.core.text.Words;
 import org.cairnfield.exchange.internal.text.NotHeard;
 import org.cairnfield.exchange.internal.text.Times;
 
@@ -118,8 +119,9 @@ final class FilePlan {
 
 	/** How a column is called in messages. */
 	String called(int column) {
-		return "column " + (column + 1) + (dialect.header() && column < names.size() && !names.get(column).isEmpty()
-				? " (" + CellWords.shown(names.get(column)) + ")"
-				: "");
+		return Words.bind(Messages.FilePlan_column, column + 1,
+				dialect.header() && column < names.size() && !names.get(column).isEmpty()
+						? " (" + CellWords.shown(names.get(column)) + ")"
+						: "");
 	}
 }

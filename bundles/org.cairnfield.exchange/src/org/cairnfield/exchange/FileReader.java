@@ -85,7 +85,7 @@ abstract class FileReader<B extends RowBatch> {
 			} while (round.size() == most);
 		}
 		if (zoneless > 0) {
-			plan.note("times without a zone are taken as UTC");
+			plan.note(Messages.FileReader_timesWithoutAZoneAre);
 		}
 	}
 
@@ -157,7 +157,7 @@ abstract class FileReader<B extends RowBatch> {
 		workers.progress().advance(consumed - told);
 		told = consumed;
 		if (workers.progress().isCancelled()) {
-			throw new CancellationException("intake cancelled");
+			throw new CancellationException(Messages.FileReader_intakeCancelled);
 		}
 	}
 
@@ -184,7 +184,7 @@ abstract class FileReader<B extends RowBatch> {
 		if (sign != null && !plan.notHeardSure && options.notHeard().isEmpty()) {
 			plan.notHeard = NotHeard.of(sign);
 			plan.notHeardSure = true;
-			plan.guess(new Guess("not heard", sign, "nearly all values outside -120 to 0 dBm, found further down"));
+			plan.guess(new Guess(Messages.FileReader_notHeard, sign, Messages.FileReader_nearlyAllValuesOutside120));
 			throw new Fallback.Amended();
 		}
 	}

@@ -11,6 +11,7 @@ import java.util.Map;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.exchange.internal.text.Guard;
 
 /**
@@ -49,8 +50,8 @@ public final class FilledTable {
 		long line = 0;
 		try {
 			if (Files.size(file) > MOST_BYTES) {
-				throw new IntakeException(file, 0, "the file is larger than a table that people fill in",
-						"Name the table that was exported");
+				throw new IntakeException(file, 0, Messages.FilledTable_theFileIsLargerThan,
+						Messages.FilledTable_nameTheTableThatWas);
 			}
 			String text = Files.readString(file, StandardCharsets.UTF_8);
 			text = text.startsWith("\uFEFF") ? text.substring(1) : text;
@@ -71,7 +72,8 @@ public final class FilledTable {
 					}
 				}
 				if (header == null) {
-					throw new IntakeException(file, 0, "the file is empty", "Export the table again");
+					throw new IntakeException(file, 0, Messages.FilledTable_theFileIsEmpty,
+							Messages.FilledTable_exportTheTableAgain);
 				}
 			}
 			return rows;
@@ -86,8 +88,8 @@ public final class FilledTable {
 		List<String> header = record.stream().map(String::strip).toList();
 		for (String column : required) {
 			if (!header.contains(column)) {
-				throw new IntakeException(file, 1, "there is no column '" + column + "'",
-						"Keep the header of the table that was exported");
+				throw new IntakeException(file, 1, Words.bind(Messages.FilledTable_thereIsNoColumn, column),
+						Messages.FilledTable_keepTheHeaderOfThe);
 			}
 		}
 		return header;
@@ -96,8 +98,8 @@ public final class FilledTable {
 	private static Row row(Path file, long line, List<String> header, CSVRecord record) throws IntakeException {
 		if (record.size() > header.size()) {
 			throw new IntakeException(file, line,
-					"the row has " + record.size() + " fields, the header " + header.size(),
-					"Put texts with a comma in quotation marks");
+					Words.bind(Messages.FilledTable_theRowHasFieldsThe, record.size(), header.size()),
+					Messages.FilledTable_putTextsWithAComma);
 		}
 		Map<String, String> fields = new LinkedHashMap<>();
 		for (int i = 0; i < record.size(); i++) {

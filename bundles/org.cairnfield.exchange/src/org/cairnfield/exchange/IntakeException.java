@@ -2,6 +2,8 @@ package org.cairnfield.exchange;
 
 import java.nio.file.Path;
 
+import org.cairnfield.core.text.Words;
+
 /** A file that cannot be taken in. The message says what happened, where, and what can be done. */
 public final class IntakeException extends Exception {
 
@@ -32,7 +34,7 @@ public final class IntakeException extends Exception {
 
 	private static String place(Path file, long line) {
 		String where = (file == null ? "" : file.toString()) + (file != null && line > 0 ? ", " : "")
-				+ (line > 0 ? "line " + line : "");
+				+ (line > 0 ? Words.bind(Messages.IntakeException_line, line) : "");
 		return where.isEmpty() ? "" : where + ": ";
 	}
 

@@ -63,7 +63,7 @@ final class JoinedRows implements Row {
 	String where() {
 		StringBuilder out = new StringBuilder();
 		for (int i = 1; i < rows.length; i++) {
-			out.append(i == 1 ? " (" : ", ").append(plans.get(i).file.getFileName()).append(" line ")
+			out.append(i == 1 ? " (" : ", ").append(plans.get(i).file.getFileName()).append(Messages.JoinedRows_line)
 					.append(rows[i].line());
 		}
 		return out.append(rows.length > 1 ? ")" : "").toString();

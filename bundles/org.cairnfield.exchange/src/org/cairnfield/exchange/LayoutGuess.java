@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 
+import org.cairnfield.core.text.Words;
 import org.cairnfield.exchange.internal.text.NotHeard;
 import org.cairnfield.exchange.internal.text.SiteNames;
 
@@ -32,25 +33,28 @@ final class LayoutGuess {
 		}
 		for (int i = 0; i < plan.roles.length; i++) {
 			if (plan.roles[i] == null) {
-				plan.role(i, ColumnRole.IGNORED, "not understood");
+				plan.role(i, ColumnRole.IGNORED, Messages.LayoutGuess_notUnderstood);
 			}
 		}
 	}
 
 	private void decideExact() {
-		layout(Layout.WIDE, "the header is that of Cairnfield's own tables");
+		layout(Layout.WIDE, Messages.LayoutGuess_theHeaderIsThatOf);
 		ColumnRole[] roles = { ColumnRole.ID, ColumnRole.TIME, ColumnRole.DEVICE, ColumnRole.SITE, ColumnRole.FLOOR,
 				ColumnRole.X, ColumnRole.Y };
 		for (int i = 0; i < plan.width; i++) {
 			if (plan.roles[i] == null) {
-				plan.role(i, i < roles.length ? roles[i] : ColumnRole.SIGNAL, "Cairnfield's own layout");
+				plan.role(i, i < roles.length ? roles[i] : ColumnRole.SIGNAL,
+						Messages.LayoutGuess_cairnfieldSOwnLayout);
 			}
 		}
 		String told = options.notHeard().orElse(NotHeard.EMPTY);
 		plan.notHeard = NotHeard.of(told);
 		plan.notHeardSure = true;
 		plan.guess(
-				new Guess("not heard", told, options.notHeard().isPresent() ? "as told" : "Cairnfield's own layout"));
+				new Guess(Messages.LayoutGuess_notHeard, told,
+						options.notHeard().isPresent() ? Messages.LayoutGuess_asTold
+								: Messages.LayoutGuess_cairnfieldSOwnLayout));
 	}
 
 	private boolean isLong() {
@@ -83,16 +87,16 @@ final class LayoutGuess {
 			return false;
 		}
 		if (plan.roles[address] == null) {
-			plan.role(address, ColumnRole.ACCESS_POINT, "names of access points");
+			plan.role(address, ColumnRole.ACCESS_POINT, Messages.LayoutGuess_namesOfAccessPoints);
 		}
 		if (plan.roles[level] == null) {
-			plan.role(level, ColumnRole.RSSI, "levels from " + (int) stats[level].min + " up");
+			plan.role(level, ColumnRole.RSSI, Words.bind(Messages.LayoutGuess_levelsFromUp, (int) stats[level].min));
 		}
 		return true;
 	}
 
 	private void decideLong() {
-		layout(Layout.LONG, "a column of access points and a column of levels");
+		layout(Layout.LONG, Messages.LayoutGuess_aColumnOfAccessPoints);
 		new PlaceColumns(plan, stats).guess();
 		List<String> unused = new ArrayList<>();
 		for (int i = 0; i < stats.length; i++) {
@@ -101,14 +105,15 @@ final class LayoutGuess {
 			}
 		}
 		if (!unused.isEmpty()) {
-			plan.note("not used: " + String.join(", ", unused.subList(0, Math.min(12, unused.size()))));
+			plan.note(Words.bind(Messages.LayoutGuess_notUsed,
+					String.join(", ", unused.subList(0, Math.min(12, unused.size())))));
 		}
 		String told = options.notHeard().orElse(null);
-		NotHeardGuess guess = told != null ? new NotHeardGuess(NotHeard.of(told), "as told", true)
+		NotHeardGuess guess = told != null ? new NotHeardGuess(NotHeard.of(told), Messages.LayoutGuess_asTold, true)
 				: NotHeardGuess.of(List.of(stats[plan.column(ColumnRole.RSSI)]), true);
 		plan.notHeard = guess.value();
 		plan.notHeardSure = guess.sure();
-		plan.guess(new Guess("not heard", guess.value().toString(), guess.evidence()));
+		plan.guess(new Guess(Messages.LayoutGuess_notHeard, guess.value().toString(), guess.evidence()));
 	}
 
 	private void decideWide() {
@@ -119,16 +124,17 @@ final class LayoutGuess {
 		new SignalColumns(plan, stats, anchored).decide(options.notHeard().orElse(null));
 		int signals = plan.columns(ColumnRole.SIGNAL).length;
 		if (signals > 0 && (plan.hasPosition() || options.layout().orElse(null) == Layout.WIDE)) {
-			layout(Layout.WIDE, anchored ? "x, y, floor, building, then " + signals + " columns for access points"
-					: signals + " columns hold levels");
+			layout(Layout.WIDE, anchored ? Words.bind(Messages.LayoutGuess_xYFloorBuildingThen, signals)
+					: Words.bind(Messages.LayoutGuess_columnsHoldLevels, signals));
 		} else if (signals > 0) {
-			part(FilePlan.Part.SIGNALS, signals + " columns hold levels, none a position");
+			part(FilePlan.Part.SIGNALS, Words.bind(Messages.LayoutGuess_columnsHoldLevelsNoneA, signals));
 		} else if (plan.hasPosition()) {
-			part(FilePlan.Part.COORDINATES, "positions without levels");
+			part(FilePlan.Part.COORDINATES, Messages.LayoutGuess_positionsWithoutLevels);
 		} else if (plan.width == 1) {
-			part(plan.has(ColumnRole.TIME) ? FilePlan.Part.TIMES : FilePlan.Part.IDS, "a single column");
+			part(plan.has(ColumnRole.TIME) ? FilePlan.Part.TIMES : FilePlan.Part.IDS,
+					Messages.LayoutGuess_aSingleColumn);
 		} else {
-			layout(Layout.WIDE, "no column of levels was found");
+			layout(Layout.WIDE, Messages.LayoutGuess_noColumnOfLevelsWas);
 		}
 	}
 
@@ -140,27 +146,28 @@ final class LayoutGuess {
 			if (!where.isEmpty()) {
 				decideSignals();
 				layout(Layout.WIDE, where);
-				plan.note("the unit of the coordinates is not stated: taken as metres");
+				plan.note(Messages.LayoutGuess_theUnitOfTheCoordinates);
 				return;
 			}
 		}
 		boolean toldWide = plan.hasPosition() && signals > 0 || options.layout().orElse(null) == Layout.WIDE;
 		if (toldWide) {
 			decideSignals();
-			layout(Layout.WIDE, "as told");
+			layout(Layout.WIDE, Messages.LayoutGuess_asTold);
 		} else if (plan.width == 1 && mark != FilePlan.Part.SIGNALS && mark != FilePlan.Part.COORDINATES) {
 			boolean times = mark == FilePlan.Part.TIMES || mark == null && stats[0].times * 5 > stats[0].filled * 4;
-			plan.role(0, times ? ColumnRole.TIME : ColumnRole.ID, "a single column");
-			part(times ? FilePlan.Part.TIMES : FilePlan.Part.IDS, mark != null ? "the file's name says so"
-					: times ? "a single column of times" : "a single column");
+			plan.role(0, times ? ColumnRole.TIME : ColumnRole.ID, Messages.LayoutGuess_aSingleColumn);
+			part(times ? FilePlan.Part.TIMES : FilePlan.Part.IDS, mark != null ? Messages.LayoutGuess_theFileSNameSays
+					: times ? Messages.LayoutGuess_aSingleColumnOfTimes : Messages.LayoutGuess_aSingleColumn);
 		} else if (mark == FilePlan.Part.COORDINATES || mark == null && plan.width <= 4 && signals == 0
 				|| plan.hasPosition()) {
 			decideCoordinates();
-			part(FilePlan.Part.COORDINATES, mark != null ? "the file's name says so" : "few columns, none of levels");
+			part(FilePlan.Part.COORDINATES,
+					mark != null ? Messages.LayoutGuess_theFileSNameSays : Messages.LayoutGuess_fewColumnsNoneOfLevels);
 		} else {
 			decideSignals();
-			part(FilePlan.Part.SIGNALS, mark == FilePlan.Part.SIGNALS ? "the file's name says so"
-					: signals + " of " + plan.width + " columns hold levels");
+			part(FilePlan.Part.SIGNALS, mark == FilePlan.Part.SIGNALS ? Messages.LayoutGuess_theFileSNameSays
+					: Words.bind(Messages.LayoutGuess_ofColumnsHoldLevels, signals, plan.width));
 		}
 	}
 
@@ -169,10 +176,10 @@ final class LayoutGuess {
 		for (int i = 0; i < Math.min(usual.length, plan.width); i++) {
 			boolean fits = i < 2 || stats[i].whole == stats[i].filled && stats[i].min > -100 && stats[i].max < 200;
 			if (plan.roles[i] == null && !plan.has(usual[i]) && fits) {
-				plan.role(i, usual[i], "column " + (i + 1) + " of coordinates");
+				plan.role(i, usual[i], Words.bind(Messages.LayoutGuess_columnOfCoordinates, i + 1));
 			}
 		}
-		plan.note("the unit of the coordinates is not stated: taken as metres");
+		plan.note(Messages.LayoutGuess_theUnitOfTheCoordinates);
 	}
 
 	private void decideSignals() {
@@ -184,18 +191,18 @@ final class LayoutGuess {
 			names.set(columns[k], String.format(java.util.Locale.ROOT, "AP%0" + digits + "d", k + 1));
 		}
 		plan.signalNames = names;
-		plan.note("access points have no names: called AP" + "0".repeat(digits - 1) + "1 and so on by column");
+		plan.note(Words.bind(Messages.LayoutGuess_accessPointsHaveNoNames, "0".repeat(digits - 1)));
 	}
 
 	private void layout(Layout layout, String evidence) {
 		plan.layout = layout;
 		plan.guess(new Guess("layout", layout.name().toLowerCase(java.util.Locale.ROOT),
-				options.layout().isPresent() ? "as told" : evidence));
+				options.layout().isPresent() ? Messages.LayoutGuess_asTold : evidence));
 	}
 
 	private void part(FilePlan.Part part, String evidence) {
 		plan.layout = Layout.PAIRED;
 		plan.part = part;
-		plan.guess(new Guess("layout", "paired, " + part.word(), evidence));
+		plan.guess(new Guess("layout", Words.bind(Messages.LayoutGuess_paired, part.word()), evidence));
 	}
 }

@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 
 import org.cairnfield.core.map.RadioMap;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.exchange.internal.text.NotHeard;
 import org.cairnfield.exchange.internal.text.CellNumbers;
 
@@ -118,21 +119,20 @@ final class LevelReader {
 	}
 
 	String describe(int sign, String cell) {
-		return sign == NO_NUMBER ? "the level is no number: " + CellWords.shown(cell)
-				: "level " + CellWords.shown(cell) + " is outside -120 to 0 dBm and does not mean not heard ("
-						+ notHeard + ")";
+		return sign == NO_NUMBER ? Words.bind(Messages.LevelReader_theLevelIsNoNumber, CellWords.shown(cell))
+				: Words.bind(Messages.LevelReader_levelIsOutside120To, CellWords.shown(cell), notHeard);
 	}
 
 	void note(FilePlan plan) {
 		if (decimals > 0) {
-			plan.note("levels carry decimals: rounded to the nearest dBm, halves to the stronger; "
-					+ CellWords.count(rounded) + " of " + CellWords.count(readings) + " changed by it");
+			plan.note(Words.bind(Messages.LevelReader_levelsCarryDecimalsRoundedTo, CellWords.count(rounded),
+					CellWords.count(readings)));
 		}
 		if (zeros > 0) {
-			plan.note(CellWords.count(zeros) + " readings of 0 dBm are kept, though no receiver hears so much");
+			plan.note(Words.bind(Messages.LevelReader_readingsOf0DbmAre, CellWords.count(zeros)));
 		}
 		if (blanks > 0 && !onlyEmpty) {
-			plan.note(CellWords.count(blanks) + " blank cells are taken as not heard, besides " + notHeard);
+			plan.note(Words.bind(Messages.LevelReader_blankCellsAreTakenAs, CellWords.count(blanks), notHeard));
 		}
 	}
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.exchange.internal.text.FloorNames;
 import org.cairnfield.exchange.internal.text.Guard;
 
@@ -40,11 +41,10 @@ final class ListReader extends FileReader<ListReader.Batch> {
 		}
 		noteLevels();
 		if (repeated > 0) {
-			plan.note(CellWords.count(repeated)
-					+ " readings name an access point that their row has already: the strongest level counts");
+			plan.note(Words.bind(Messages.ListReader_readingsNameAnAccessPoint, CellWords.count(repeated)));
 		}
 		if (silent > 0) {
-			plan.note(CellWords.count(silent) + " samples heard no access point");
+			plan.note(Words.bind(Messages.ListReader_samplesHeardNoAccessPoint, CellWords.count(silent)));
 		}
 	}
 
@@ -82,13 +82,15 @@ final class ListReader extends FileReader<ListReader.Batch> {
 		int start = ListCells.numberStart(cell);
 		String name = start < 0 ? "" : Guard.off(cell.substring(0, start - 1).strip());
 		if (name.isEmpty() || !PlaceReader.isName(name)) {
-			batch.refuse(row, Fault.NAME, "field " + (column + 1) + " is no name:level pair: " + CellWords.shown(cell));
+			batch.refuse(row, Fault.NAME,
+					Words.bind(Messages.ListReader_fieldIsNoNameLevel, column + 1, CellWords.shown(cell)));
 			return false;
 		}
 		int level = batch.levels.read(cell.substring(start));
 		if (level > LevelReader.NOT_HEARD) {
 			batch.refuse(row, level == LevelReader.NO_NUMBER ? Fault.NOT_A_NUMBER : Fault.OUT_OF_RANGE,
-					"field " + (column + 1) + ": " + batch.levels.describe(level, cell.substring(start)));
+					Words.bind(Messages.ListReader_field, column + 1,
+							batch.levels.describe(level, cell.substring(start))));
 			return false;
 		}
 		int accessPoint = batch.names.number(name, batch.place.site, row.signals().line());

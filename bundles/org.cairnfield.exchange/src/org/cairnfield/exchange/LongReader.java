@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.exchange.internal.text.FloorNames;
 import org.cairnfield.exchange.internal.text.Guard;
 
@@ -92,8 +93,9 @@ final class LongReader extends FileReader<LongReader.Batch> {
 		readRows();
 		learnNotHeard();
 		if (accepted == 0 && bad > 0) {
-			throw new IntakeException(plan.file, 0, plan.called(levelColumn) + " holds no level from -120 to 0 dBm",
-					"Say with a mapping which column holds the levels, and what means not heard");
+			throw new IntakeException(plan.file, 0,
+					Words.bind(Messages.LongReader_holdsNoLevelFrom120, plan.called(levelColumn)),
+					Messages.LongReader_sayWithAMappingWhich);
 		}
 		emptyPiles();
 		notes();
@@ -122,8 +124,8 @@ final class LongReader extends FileReader<LongReader.Batch> {
 		String name = address(row, batch);
 		boolean nothing = name.isEmpty() && level == LevelReader.NOT_HEARD;
 		if (!nothing && (name.isEmpty() || !PlaceReader.isName(name))) {
-			batch.refuse(row, Fault.NAME, name.isEmpty() ? "the access point is missing"
-					: "the access point has no usable name: " + CellWords.shown(name));
+			batch.refuse(row, Fault.NAME, name.isEmpty() ? Messages.LongReader_theAccessPointIsMissing
+					: Words.bind(Messages.LongReader_theAccessPointHasNo, CellWords.shown(name)));
 			return;
 		}
 		Pile pile = pile(row, batch);
@@ -179,7 +181,7 @@ final class LongReader extends FileReader<LongReader.Batch> {
 	}
 
 	private static String key(RowPlace at) {
-		return at.id() != null ? "id " + at.id()
+		return at.id() != null ? Words.bind(Messages.LongReader_id, at.id())
 				: String.join("\u0000", at.site(), String.valueOf(at.floor()), String.valueOf(at.x()),
 						String.valueOf(at.y()), String.valueOf(at.timeMillis()), String.valueOf(at.device()));
 	}
@@ -206,8 +208,8 @@ final class LongReader extends FileReader<LongReader.Batch> {
 			if (elsewhere) {
 				batch.accepted = 0;
 				batch.refuse(row, Fault.CONFLICT,
-						"sample " + CellWords.shown(entry.getValue().place.id()) + " was elsewhere on line "
-								+ piles.get(entry.getKey()).line);
+						Words.bind(Messages.LongReader_sampleWasElsewhereOnLine,
+								CellWords.shown(entry.getValue().place.id()), piles.get(entry.getKey()).line));
 			}
 			return elsewhere;
 		});
@@ -229,9 +231,9 @@ final class LongReader extends FileReader<LongReader.Batch> {
 			if (readings + 8L * piles.size() > options.limits().readings() && more.size > 0) {
 				// only rows that took their turns one by one come as far as this
 				throw new IntakeException(plan.file, more.line,
-						"more than " + CellWords.count(options.limits().readings())
-								+ " readings, which is as much as memory is there for",
-						"Give the program more memory (-Xmx), or split the file");
+						Words.bind(Messages.LongReader_moreThanReadingsWhichIs,
+								CellWords.count(options.limits().readings())),
+						Messages.LongReader_giveTheProgramMoreMemory);
 			}
 		}
 	}
@@ -266,12 +268,11 @@ final class LongReader extends FileReader<LongReader.Batch> {
 	private void notes() {
 		noteLevels();
 		if (repeatedEqual + repeatedOther > 0) {
-			plan.note(CellWords.count(repeatedEqual + repeatedOther)
-					+ " readings repeat an access point of their sample, "
-					+ CellWords.count(repeatedOther) + " of them with another level: the strongest counts");
+			plan.note(Words.bind(Messages.LongReader_readingsRepeatAnAccessPoint,
+					CellWords.count(repeatedEqual + repeatedOther), CellWords.count(repeatedOther)));
 		}
 		if (piles.size() > 10 && accepted < 1.5 * piles.size()) {
-			plan.note("nearly every row became a sample of its own: name the column that readings of one sample share");
+			plan.note(Messages.LongReader_nearlyEveryRowBecameA);
 		}
 	}
 }

@@ -10,6 +10,7 @@ import java.util.Set;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.map.RadioMapBuilder;
 import org.cairnfield.core.radio.WifiChannel;
+import org.cairnfield.core.text.Words;
 
 /** Collects samples of all files into one map, within the limits, and their ids. */
 final class MapSink {
@@ -36,7 +37,7 @@ final class MapSink {
 	int accessPoint(FilePlan plan, long line, String name, String site) throws IntakeException {
 		int index = builder.accessPoint(nameAt(site, name));
 		if (index >= options.limits().accessPoints()) {
-			throw tooMany(plan, line, "access points", options.limits().accessPoints());
+			throw tooMany(plan, line, Messages.MapSink_accessPoints, options.limits().accessPoints());
 		}
 		return index;
 	}
@@ -71,9 +72,9 @@ final class MapSink {
 		readings += heard;
 		// a sample costs as much as a few readings, even where it heard nothing
 		if (readings + 4L * builder.size() > limits.readings()) {
-			throw new IntakeException(plan.file, line, "more than " + CellWords.count(limits.readings())
-					+ " readings, which is as much as memory is there for",
-					"Give the program more memory (-Xmx), or take in fewer files at once");
+			throw new IntakeException(plan.file, line,
+					Words.bind(Messages.MapSink_moreThanReadingsWhichIs, CellWords.count(limits.readings())),
+					Messages.MapSink_giveTheProgramMoreMemory);
 		}
 		if (sites.add(place.site()) && sites.size() > limits.sites()) {
 			throw tooMany(plan, line, "buildings", limits.sites());
@@ -100,8 +101,9 @@ final class MapSink {
 	}
 
 	private static IntakeException tooMany(FilePlan plan, long line, String what, int most) {
-		return new IntakeException(plan.file, line, "more than " + CellWords.count(most) + " different " + what,
-				"Check with a mapping that the right column was taken for them");
+		return new IntakeException(plan.file, line,
+				Words.bind(Messages.MapSink_moreThanDifferent, CellWords.count(most), what),
+				Messages.MapSink_checkWithAMappingThat);
 	}
 
 	RadioMap map() {
@@ -114,9 +116,9 @@ final class MapSink {
 			return List.copyOf(ids);
 		}
 		if (anyId) {
-			notes.add(ids == null ? "some samples have no id: all are numbered instead"
-					: CellWords.count(ids.size() - new HashSet<>(ids).size())
-							+ " ids come more than once: all samples are numbered instead");
+			notes.add(ids == null ? Messages.MapSink_someSamplesHaveNoId
+					: Words.bind(Messages.MapSink_idsComeMoreThanOnce,
+							CellWords.count(ids.size() - new HashSet<>(ids).size())));
 		}
 		List<String> numbers = new ArrayList<>(builder.size());
 		for (int i = 1; i <= builder.size(); i++) {

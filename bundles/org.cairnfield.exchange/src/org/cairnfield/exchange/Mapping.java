@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 
+import org.cairnfield.core.text.Words;
 import org.cairnfield.exchange.internal.text.CellNumbers;
 
 /**
@@ -35,7 +36,7 @@ import org.cairnfield.exchange.internal.text.CellNumbers;
  */
 public final class Mapping {
 
-	private static final String REMEDY = "Mend the line or remove it";
+	private static final String REMEDY = Messages.Mapping_mendTheLineOrRemove;
 	private static final long LONGEST = 1 << 20;
 
 	private Mapping() {
@@ -47,8 +48,9 @@ public final class Mapping {
 	public static IntakeOptions read(Path file) throws IntakeException {
 		try {
 			if (Files.size(file) > LONGEST) {
-				throw new IntakeException(file, 0, "a mapping file is small, this has " + Files.size(file) + " bytes",
-						"Check that it is the file you mean");
+				throw new IntakeException(file, 0,
+						Words.bind(Messages.Mapping_aMappingFileIsSmall, Files.size(file)),
+						Messages.Mapping_checkThatItIsThe);
 			}
 			return parse(Files.readString(file, StandardCharsets.UTF_8), file);
 		} catch (IOException e) {
@@ -82,14 +84,15 @@ public final class Mapping {
 			}
 			int at = equalsSign(line);
 			if (at < 0) {
-				throw new IntakeException(file, number, "no equals sign in '" + line + "'", REMEDY);
+				throw new IntakeException(file, number, Words.bind(Messages.Mapping_noEqualsSignIn, line), REMEDY);
 			}
 			String key = unescape(line.substring(0, at));
 			String value = unescape(line.substring(at + 1));
 			try {
 				options = set(options, key, value);
 			} catch (IllegalArgumentException e) {
-				throw new IntakeException(file, number, "'" + key + " = " + value + "' is not understood", REMEDY, e);
+				throw new IntakeException(file, number, Words.bind(Messages.Mapping_isNotUnderstood, key, value),
+						REMEDY, e);
 			}
 		}
 		return options;

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Set;
 
 import org.cairnfield.core.map.RadioMap;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.exchange.internal.text.NotHeard;
 import org.cairnfield.exchange.internal.text.CellNumbers;
 
@@ -48,17 +49,17 @@ record NotHeardGuess(NotHeard value, String evidence, boolean sure) {
 		}
 		Map.Entry<String, Long> word = words.entrySet().stream().max(Map.Entry.comparingByValue()).orElse(null);
 		if (word != null && word.getValue() * 50 >= blanks) {
-			return new NotHeardGuess(NotHeard.of(word.getKey()), "'" + word.getKey() + "' in "
-					+ CellWords.percent(word.getValue(), cells) + " of " + CellWords.count(cells) + " cells", true);
+			return new NotHeardGuess(NotHeard.of(word.getKey()), Words.bind(Messages.NotHeardGuess_inOfCells,
+					word.getKey(), CellWords.percent(word.getValue(), cells), CellWords.count(cells)), true);
 		}
 		if (blanks > 0) {
-			return new NotHeardGuess(NotHeard.of(NotHeard.EMPTY), CellWords.percent(blanks, cells) + " of "
-					+ CellWords.count(cells) + " cells are blank", true);
+			return new NotHeardGuess(NotHeard.of(NotHeard.EMPTY), Words.bind(Messages.NotHeardGuess_ofCellsAreBlank,
+					CellWords.percent(blanks, cells), CellWords.count(cells)), true);
 		}
 		guess = blanksMeanIt ? null : heap(levels, cells);
 		return guess != null ? guess
-				: new NotHeardGuess(NotHeard.of(NotHeard.EMPTY), "every one of "
-						+ CellWords.count(cells) + " cells looked at holds a level", false);
+				: new NotHeardGuess(NotHeard.of(NotHeard.EMPTY),
+						Words.bind(Messages.NotHeardGuess_everyOneOfCellsLooked, CellWords.count(cells)), false);
 	}
 
 	private static NotHeardGuess outside(Map<Double, Long> outside, long[] levels, long cells, long blanks) {
@@ -73,9 +74,11 @@ record NotHeardGuess(NotHeard value, String evidence, boolean sure) {
 			return null;
 		}
 		String value = CellNumbers.plain(best.getKey());
-		return new NotHeardGuess(NotHeard.of(value), "value " + value + " in " + CellWords.percent(n, cells) + " of "
-				+ CellWords.count(cells) + " cells, never within the " + span(levels) + " dBm of the others"
-				+ (all > n ? "; " + (all - n) + " other cells lie outside too" : ""), true);
+		return new NotHeardGuess(NotHeard.of(value),
+				Words.bind(Messages.NotHeardGuess_valueInOfCellsNever, value, CellWords.percent(n, cells),
+						CellWords.count(cells), span(levels),
+						all > n ? Words.bind(Messages.NotHeardGuess_otherCellsLieOutsideToo, all - n) : ""),
+				true);
 	}
 
 	/** Many cells at 0, or at a lowest level of -100 or less, with next to nothing beside them. */
@@ -86,8 +89,8 @@ record NotHeardGuess(NotHeard value, String evidence, boolean sure) {
 			nearZero += levels[i];
 		}
 		if (levels[top] * 20 >= cells && levels[top] > 20 * nearZero) {
-			return new NotHeardGuess(NotHeard.of("0"), "value 0 in " + CellWords.percent(levels[top], cells) + " of "
-					+ CellWords.count(cells) + " cells, and hardly a level from -5 to -1 dBm", true);
+			return new NotHeardGuess(NotHeard.of("0"), Words.bind(Messages.NotHeardGuess_value0InOfCells,
+					CellWords.percent(levels[top], cells), CellWords.count(cells)), true);
 		}
 		int lowest = 0;
 		while (lowest < top && levels[lowest] == 0) {
@@ -100,7 +103,7 @@ record NotHeardGuess(NotHeard value, String evidence, boolean sure) {
 		int dbm = lowest + RadioMap.LOWEST_RSSI_DBM;
 		if (dbm <= -100 && levels[lowest] * 5 >= cells && levels[lowest] >= 5 * levels[Math.min(next, top)]) {
 			return new NotHeardGuess(NotHeard.of(Integer.toString(dbm)), String.format(Locale.ROOT,
-					"value %d in %s of %s cells; the next level is %d dBm with %s", dbm,
+					Messages.NotHeardGuess_valueInOfCellsThe, dbm,
 					CellWords.percent(levels[lowest], cells), CellWords.count(cells), next + RadioMap.LOWEST_RSSI_DBM,
 					CellWords.percent(levels[Math.min(next, top)], cells)), true);
 		}
@@ -116,6 +119,7 @@ record NotHeardGuess(NotHeard value, String evidence, boolean sure) {
 		while (high > low && levels[high] == 0) {
 			high--;
 		}
-		return (low + RadioMap.LOWEST_RSSI_DBM) + " to " + (high + RadioMap.LOWEST_RSSI_DBM);
+		return Words.bind(Messages.NotHeardGuess_to, low + RadioMap.LOWEST_RSSI_DBM,
+				high + RadioMap.LOWEST_RSSI_DBM);
 	}
 }

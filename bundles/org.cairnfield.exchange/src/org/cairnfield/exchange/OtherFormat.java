@@ -6,14 +6,13 @@ import java.util.Optional;
 
 /** Formats that surveys are kept in and that are no text, by what their files begin with. None has agreed names for levels and places. */
 enum OtherFormat {
-	WORKBOOK("a workbook or an archive", "Save the sheet as CSV first", "PK\3\4"),
-	OLD_WORKBOOK("a workbook or an archive", "Save the sheet as CSV first", "\u00d0\u00cf\u0011\u00e0"),
-	HDF5("an HDF5 file", OtherFormat.EXPORT, "\u0089HDF\r\n\u001a\n"),
-	MAT("a MAT file", OtherFormat.EXPORT, "MATLAB "),
-	PARQUET("a Parquet file", OtherFormat.EXPORT, "PAR1"),
-	SQLITE("a database of SQLite, such as a GeoPackage", OtherFormat.EXPORT, "SQLite format 3\0");
-
-	private static final String EXPORT = "Write levels and places, a row a scan, to one CSV file, with the program that made it";
+	WORKBOOK(Messages.OtherFormat_aWorkbookOrAnArchive, Messages.OtherFormat_saveTheSheetAsCsv, "PK\3\4"),
+	OLD_WORKBOOK(Messages.OtherFormat_aWorkbookOrAnArchive, Messages.OtherFormat_saveTheSheetAsCsv,
+			"\u00d0\u00cf\u0011\u00e0"),
+	HDF5(Messages.OtherFormat_anHdf5File, Messages.OtherFormat_writeLevelsAndPlacesA, "\u0089HDF\r\n\u001a\n"),
+	MAT(Messages.OtherFormat_aMatFile, Messages.OtherFormat_writeLevelsAndPlacesA, "MATLAB "),
+	PARQUET(Messages.OtherFormat_aParquetFile, Messages.OtherFormat_writeLevelsAndPlacesA, "PAR1"),
+	SQLITE(Messages.OtherFormat_aDatabaseOfSqliteSuch, Messages.OtherFormat_writeLevelsAndPlacesA, "SQLite format 3\0");
 
 	/** For a person. */
 	final String title;

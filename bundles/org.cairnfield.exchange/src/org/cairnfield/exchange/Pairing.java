@@ -8,12 +8,13 @@ import java.util.Map;
 import java.util.LinkedHashMap;
 import java.util.Set;
 
+import org.cairnfield.core.text.Words;
 import org.cairnfield.exchange.internal.text.SiteNames;
 
 /** Finds the coordinates, ids and times that belong to a table of signals: by rows and by name. */
 final class Pairing {
 
-	private static final String NAMED_AFTER = "no building column: the site is named ";
+	private static final String NAMED_AFTER = Messages.Pairing_noBuildingColumnTheSite;
 
 	private final List<FilePlan> plans;
 	private final IntakeOptions options;
@@ -46,11 +47,13 @@ final class Pairing {
 		}
 		for (FilePlan plan : plans) {
 			if (plan.layout == Layout.PAIRED && plan.part != FilePlan.Part.SIGNALS && !pairing.used.contains(plan)) {
-				problem(plan, strict, new IntakeException(plan.file, 0, "these " + plan.part.word() + " (" + plan.rows
-						+ " rows) belong to no table of signals in the list" + (plan.dialect.header()
-								? ", and no column of levels (dBm) was found among " + columns(plan)
-								: ""),
-						"Add the signals or leave this file out"));
+				problem(plan, strict,
+						new IntakeException(plan.file, 0,
+								Words.bind(Messages.Pairing_theseRowsBelongToNo, plan.part.word(), plan.rows,
+										plan.dialect.header()
+												? Words.bind(Messages.Pairing_andNoColumnOfLevels, columns(plan))
+												: ""),
+								Messages.Pairing_addTheSignalsOrLeave));
 			}
 		}
 		for (FilePlan plan : plans) {
@@ -74,14 +77,16 @@ final class Pairing {
 					Path folder = same.get(0).file.toAbsolutePath().normalize().getParent();
 					String site = SiteNames.choose(List.of(same.get(0).site.replaceAll("[\\d_. -]+", ""),
 							folder.getFileName() == null ? "" : folder.getFileName().toString()));
-					String evidence = same.size() + " files whose names differ by numbers only";
+					String evidence = Words.bind(Messages.Pairing_filesWhoseNamesDifferBy, same.size());
 					same.forEach(plan -> {
 						plan.site = site;
 						plan.guesses.replaceAll(guess -> guess.what().equals("site")
-								? new Guess("site", site, "no building column: one site of " + evidence)
+								? new Guess("site", site,
+										Words.bind(Messages.Pairing_noBuildingColumnOneSite, evidence))
 								: guess);
 						plan.notes.removeIf(note -> note.startsWith(NAMED_AFTER));
-						plan.note("no building column: " + evidence + " are put at one site, " + CellWords.shown(site));
+						plan.note(Words.bind(Messages.Pairing_noBuildingColumnArePut, evidence,
+								CellWords.shown(site)));
 					});
 				});
 	}
@@ -100,18 +105,17 @@ final class Pairing {
 				String what = plan.roles[column] == ColumnRole.SITE ? "building" : "floor";
 				problem(plan, strict,
 						new IntakeException(plan.file, 0,
-								plan.called(column) + " counts up with every row, which would make a " + what
-										+ " of each: a spreadsheet may have filled it in by itself",
-								"Say that the column is ignored and which " + what
-										+ " it is, or, where each row really has a " + what
-										+ " of its own, that the column is the " + what));
+								Words.bind(Messages.Pairing_countsUpWithEveryRow, plan.called(column), what),
+								Words.bind(Messages.Pairing_sayThatTheColumnIs, what, what, what)));
 			}
 			if (plan.part != FilePlan.Part.TABLE) {
 				continue;
 			}
 			if (!plan.has(ColumnRole.SIGNAL) && !plan.has(ColumnRole.RSSI)) {
-				problem(plan, strict, new IntakeException(plan.file, 0, "no column of levels (dBm) was found among "
-						+ columns(plan), "Say with a mapping which columns hold levels, and what means not heard"));
+				problem(plan, strict,
+						new IntakeException(plan.file, 0,
+								Words.bind(Messages.Pairing_noColumnOfLevelsDbm, columns(plan)),
+								Messages.Pairing_sayWithAMappingWhich));
 			}
 			if (!plan.hasPosition()) {
 				problem(plan, strict, noPosition(plan));
@@ -120,8 +124,8 @@ final class Pairing {
 	}
 
 	private static IntakeException noPosition(FilePlan plan) {
-		return new IntakeException(plan.file, 0, "no columns for x and y were found among " + columns(plan),
-				"Say with a mapping which columns hold x and y, in metres");
+		return new IntakeException(plan.file, 0, Words.bind(Messages.Pairing_noColumnsForXAnd, columns(plan)),
+				Messages.Pairing_sayWithAMappingWhich2);
 	}
 
 	private static String columns(FilePlan plan) {
@@ -144,11 +148,13 @@ final class Pairing {
 		}
 		FilePlan chosen = named.get(0);
 		if (chosen.rows != signals.rows) {
-			problem(signals, strict, new IntakeException(signals.file, 0, signals.rows + " rows of signals but "
-					+ chosen.rows + " rows of " + part.word() + " in " + chosen.file.getFileName()
-					+ ": they cannot be told which belongs to which", "Export both again from the same survey"));
+			problem(signals, strict,
+					new IntakeException(
+							signals.file, 0, Words.bind(Messages.Pairing_rowsOfSignalsButRows, signals.rows,
+									chosen.rows, part.word(), chosen.file.getFileName()),
+							Messages.Pairing_exportBothAgainFromThe));
 		}
-		return use(signals, chosen, "a like name");
+		return use(signals, chosen, Messages.Pairing_aLikeName);
 	}
 
 	private void completeByRows(FilePlan signals) throws IntakeException {
@@ -167,9 +173,10 @@ final class Pairing {
 		if (signals.coordinates == null && signals.dialect.header()) {
 			problem(signals, strict, noPosition(signals));
 		} else if (signals.coordinates == null) {
-			problem(signals, strict, new IntakeException(signals.file, 0, signals.rows + " rows of signals without "
-					+ "positions, and no table of " + signals.rows + " coordinates in the list goes by a like name",
-					"Add the coordinates, or say with a mapping which columns hold x and y"));
+			problem(signals, strict,
+					new IntakeException(signals.file, 0,
+							Words.bind(Messages.Pairing_rowsOfSignalsWithoutPositions, signals.rows, signals.rows),
+							Messages.Pairing_addTheCoordinatesOrSay));
 		}
 	}
 
@@ -179,8 +186,8 @@ final class Pairing {
 
 	private FilePlan use(FilePlan signals, FilePlan chosen, String why) {
 		used.add(chosen);
-		signals.note(chosen.part.word() + " from " + chosen.file.getFileName() + ": as many rows (" + signals.rows
-				+ ") and " + why);
+		signals.note(Words.bind(Messages.Pairing_fromAsManyRowsAnd, chosen.part.word(), chosen.file.getFileName(),
+				signals.rows, why));
 		return chosen;
 	}
 
@@ -188,7 +195,7 @@ final class Pairing {
 	private FilePlan closest(FilePlan signals, FilePlan.Part part) {
 		FilePlan chosen = closest(signals, free(part).filter(p -> p.rows == signals.rows
 				&& !(isMarked(p) && isMarked(signals))).toList());
-		return chosen == null ? null : use(signals, chosen, "the closest name");
+		return chosen == null ? null : use(signals, chosen, Messages.Pairing_theClosestName);
 	}
 
 	private static boolean isMarked(FilePlan plan) {
@@ -262,21 +269,22 @@ final class Pairing {
 		}
 		plan.siteByName = !site && options.site().isEmpty() && options.usualSite().isEmpty();
 		plan.site = options.site().or(options::usualSite).orElse(SiteNames.choose(names));
-		plan.guess(options.site().isPresent() ? new Guess("site", plan.site, "as told")
-				: site ? new Guess("site", "by column", "there is a building column")
+		plan.guess(options.site().isPresent() ? new Guess("site", plan.site, Messages.Pairing_asTold)
+				: site ? new Guess("site", Messages.Pairing_byColumn, Messages.Pairing_thereIsABuildingColumn)
 						: plan.siteByName
-								? new Guess("site", plan.site, "no building column: named after the file or its folder")
-								: new Guess("site", plan.site, "no building column: the archive has this site only"));
-		plan.guess(options.floor().isPresent() ? new Guess("floor", options.floor().get().toString(), "as told")
-				: floor ? new Guess("floor", "by column", "there is a floor column")
-						: new Guess("floor", "0", "no floor column"));
+								? new Guess("site", plan.site, Messages.Pairing_noBuildingColumnNamedAfter)
+								: new Guess("site", plan.site, Messages.Pairing_noBuildingColumnTheArchive));
+		plan.guess(options.floor().isPresent()
+				? new Guess("floor", options.floor().get().toString(), Messages.Pairing_asTold)
+				: floor ? new Guess("floor", Messages.Pairing_byColumn, Messages.Pairing_thereIsAFloorColumn)
+						: new Guess("floor", "0", Messages.Pairing_noFloorColumn));
 		if (!site && options.site().isEmpty()) {
-			plan.note(plan.siteByName ? NAMED_AFTER + CellWords.shown(plan.site) + " after the file or its folder"
-					: "no building column: put at " + CellWords.shown(plan.site)
-							+ ", the only site of the archive; say another where it is one");
+			plan.note(plan.siteByName
+					? Words.bind(Messages.Pairing_afterTheFileOrIts, NAMED_AFTER, CellWords.shown(plan.site))
+					: Words.bind(Messages.Pairing_noBuildingColumnPutAt, CellWords.shown(plan.site)));
 		}
 		if (!floor && options.floor().isEmpty()) {
-			plan.note("no floor column: everything is put on floor 0");
+			plan.note(Messages.Pairing_noFloorColumnEverythingIs);
 		}
 	}
 }

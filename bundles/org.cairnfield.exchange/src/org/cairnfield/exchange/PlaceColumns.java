@@ -7,6 +7,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
+import org.cairnfield.core.text.Words;
+
 /** Gives the columns other than levels their roles: as told, by the words of the header, checked by content. */
 final class PlaceColumns {
 
@@ -26,7 +28,7 @@ final class PlaceColumns {
 		roles.forEach((name, role) -> {
 			int at = find(plan, name);
 			if (at >= 0) {
-				plan.role(at, role, "as told");
+				plan.role(at, role, Messages.PlaceColumns_asTold);
 				found.add(name);
 			}
 		});
@@ -63,7 +65,7 @@ final class PlaceColumns {
 				}
 			}
 			if (best >= 0) {
-				plan.role(best, role, "the header says '" + plan.names.get(best) + "'");
+				plan.role(best, role, Words.bind(Messages.PlaceColumns_theHeaderSays, plan.names.get(best)));
 				if ((role == ColumnRole.SITE || role == ColumnRole.FLOOR) && stats[best].isCounter()) {
 					plan.counting.add(best);
 				}
@@ -76,17 +78,17 @@ final class PlaceColumns {
 		ColumnStats s = stats[column];
 		String name = CellWords.shown(plan.names.get(column));
 		if (s.filled == 0 && s.empty > 0) {
-			plan.note("column " + name + " is blank so far and not used");
+			plan.note(Words.bind(Messages.PlaceColumns_columnIsBlankSoFar, name));
 			return false;
 		}
 		switch (role) {
 		case X, Y:
 			if (HeaderWords.isDegrees(m.word()) && !projected(s, role)) {
-				plan.note("column " + name + " holds degrees, not metres in a plane");
+				plan.note(Words.bind(Messages.PlaceColumns_columnHoldsDegreesNotMetres, name));
 				return false;
 			}
 			if (!s.isMostlyNumbers() && s.filled > 0) {
-				plan.note("column " + name + " is named like a coordinate but holds no numbers");
+				plan.note(Words.bind(Messages.PlaceColumns_columnIsNamedLikeA, name));
 				return false;
 			}
 			return true;
@@ -98,7 +100,7 @@ final class PlaceColumns {
 				return relativeTime(s, name);
 			}
 			if (s.times * 2 <= s.filled && s.filled > 0) {
-				plan.note("column " + name + " is named like a time but none is recognised");
+				plan.note(Words.bind(Messages.PlaceColumns_columnIsNamedLikeA2, name));
 				return false;
 			}
 			return true;
@@ -111,14 +113,13 @@ final class PlaceColumns {
 	private boolean relativeTime(ColumnStats s, String name) {
 		Optional<LocalDate> day = DatedName.of(plan.file);
 		String seconds = String.format(Locale.ROOT,
-				"column %s counts from %.0f to %.0f, taken as seconds since the survey began", name, s.min, s.max);
+				Messages.PlaceColumns_columnCountsFromToTaken, name, s.min, s.max);
 		if (day.isEmpty()) {
-			plan.note(seconds
-					+ ", and is not used since nobody says of which day: put it into the name of the file or its folder, such as 2030-01-31");
+			plan.note(Words.bind(Messages.PlaceColumns_andIsNotUsedSince, seconds));
 			return false;
 		}
 		plan.timeBaseMillis = day.get().atStartOfDay(ZoneOffset.UTC).toInstant().toEpochMilli();
-		plan.note(seconds + " on " + day.get() + ", by the name of the file or its folder");
+		plan.note(Words.bind(Messages.PlaceColumns_onByTheNameOf, seconds, day.get()));
 		return true;
 	}
 
@@ -134,7 +135,7 @@ final class PlaceColumns {
 			double y = HeaderWords.metresPerUnit(plan.names.get(plan.column(ColumnRole.Y)));
 			if (x == y && x != 1) {
 				plan.metresPerUnit = x;
-				plan.note("the header gives coordinates in units of " + x + " m: changed to metres");
+				plan.note(Words.bind(Messages.PlaceColumns_theHeaderGivesCoordinatesIn, x));
 			}
 		}
 	}

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.function.ToIntFunction;
 
 import org.cairnfield.core.map.RadioMap;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.exchange.internal.text.FloorNames;
 import org.cairnfield.exchange.internal.text.Guard;
 import org.cairnfield.exchange.internal.text.CellNumbers;
@@ -100,8 +101,10 @@ final class PlaceReader {
 		String cell = cell(row, axis);
 		double value = CellNumbers.parse(cell, decimalComma) * metresPerUnit;
 		if (!(Math.abs(value) <= FARTHEST_METRES) && fault == null) {
-			refuse(Fault.POSITION, cell.isBlank() ? axis.word() + " is missing"
-					: axis.word() + (Double.isNaN(value) ? " is no number: " : " is beyond the Earth: ")
+			refuse(Fault.POSITION, cell.isBlank() ? Words.bind(Messages.PlaceReader_isMissing, axis.word())
+					: axis.word()
+							+ (Double.isNaN(value) ? Messages.PlaceReader_isNoNumber
+									: Messages.PlaceReader_isBeyondTheEarth)
 							+ CellWords.shown(cell));
 		}
 		return value;
@@ -118,15 +121,16 @@ final class PlaceReader {
 		}
 		String cell = cell(row, ColumnRole.FLOOR);
 		if (cell.isBlank()) {
-			return refuse(Fault.FLOOR, "the floor is missing");
+			return refuse(Fault.FLOOR, Messages.PlaceReader_theFloorIsMissing);
 		}
 		if (!isName(cell)) {
-			return refuse(Fault.NAME, "the floor is no usable name: " + CellWords.shown(cell));
+			return refuse(Fault.NAME, Words.bind(Messages.PlaceReader_theFloorIsNoUsable, CellWords.shown(cell)));
 		}
 		String text = Guard.off(cell);
 		floor = floors.applyAsInt(decimalComma ? text.replace(',', '.') : text);
 		unsettled |= floor == FloorNames.UNSETTLED;
-		return floor != FloorNames.NONE || refuse(Fault.FLOOR, "this cannot be a floor: " + CellWords.shown(cell));
+		return floor != FloorNames.NONE
+				|| refuse(Fault.FLOOR, Words.bind(Messages.PlaceReader_thisCannotBeAFloor, CellWords.shown(cell)));
 	}
 
 	private boolean readSite(Row row) {
@@ -136,10 +140,11 @@ final class PlaceReader {
 		}
 		String cell = cell(row, ColumnRole.SITE);
 		if (cell.isBlank()) {
-			return refuse(Fault.NAME, "the building is missing");
+			return refuse(Fault.NAME, Messages.PlaceReader_theBuildingIsMissing);
 		}
 		site = exact ? Guard.off(cell) : name(cell);
-		return isName(cell) || refuse(Fault.NAME, "the building is no usable name: " + CellWords.shown(cell));
+		return isName(cell)
+				|| refuse(Fault.NAME, Words.bind(Messages.PlaceReader_theBuildingIsNoUsable, CellWords.shown(cell)));
 	}
 
 	private boolean readTime(Row row) {
@@ -151,11 +156,13 @@ final class PlaceReader {
 		if (timeBaseMillis != Times.NONE) {
 			double seconds = CellNumbers.parse(cell, decimalComma);
 			timeMillis = timeBaseMillis + Math.round(1000 * seconds);
-			return !Double.isNaN(seconds) || refuse(Fault.TIME, "the time is not understood: " + CellWords.shown(cell));
+			return !Double.isNaN(seconds) || refuse(Fault.TIME,
+					Words.bind(Messages.PlaceReader_theTimeIsNotUnderstood, CellWords.shown(cell)));
 		}
 		timeMillis = Times.parse(cell);
 		if (timeMillis == Times.NONE) {
-			return refuse(Fault.TIME, "the time is not understood: " + CellWords.shown(cell));
+			return refuse(Fault.TIME,
+					Words.bind(Messages.PlaceReader_theTimeIsNotUnderstood, CellWords.shown(cell)));
 		}
 		zoneless += Times.statesZone(cell) ? 0 : 1;
 		return true;
@@ -165,11 +172,12 @@ final class PlaceReader {
 		String cell = columns.containsKey(ColumnRole.DEVICE) ? cell(row, ColumnRole.DEVICE) : "";
 		device = options.device().orElse(cell.isBlank() ? null : exact ? Guard.off(cell) : name(cell));
 		if (!isName(cell)) {
-			return refuse(Fault.NAME, "the device is no usable name: " + CellWords.shown(cell));
+			return refuse(Fault.NAME, Words.bind(Messages.PlaceReader_theDeviceIsNoUsable, CellWords.shown(cell)));
 		}
 		cell = columns.containsKey(ColumnRole.ID) ? cell(row, ColumnRole.ID) : "";
 		id = cell.isBlank() ? null : Guard.off(cell);
-		return isName(cell) || refuse(Fault.NAME, "the id is no usable name: " + CellWords.shown(cell));
+		return isName(cell)
+				|| refuse(Fault.NAME, Words.bind(Messages.PlaceReader_theIdIsNoUsable, CellWords.shown(cell)));
 	}
 
 	private String cell(Row row, ColumnRole role) {

@@ -8,6 +8,7 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.stream.IntStream;
 
+import org.cairnfield.core.text.Words;
 import org.cairnfield.exchange.internal.text.Guard;
 import org.cairnfield.exchange.internal.text.NotHeard;
 import org.cairnfield.exchange.internal.text.CellNumbers;
@@ -35,7 +36,7 @@ final class Planner {
 	 */
 	static List<FilePlan> plan(List<Path> files, IntakeOptions options, boolean strict) throws IntakeException {
 		if (files.isEmpty()) {
-			throw new IntakeException(null, 0, "no survey file was named", "Name at least one");
+			throw new IntakeException(null, 0, Messages.Planner_noSurveyFileWasNamed, Messages.Planner_nameAtLeastOne);
 		}
 		Planner planner = new Planner(options);
 		List<FilePlan> plans = new ArrayList<>();
@@ -44,10 +45,11 @@ final class Planner {
 		}
 		for (String name : options.roles().keySet()) {
 			if (!planner.rolesFound.contains(name)) {
-				Pairing.problem(plans.get(0), strict, new IntakeException(files.get(0), 0, "no column "
-						+ CellWords.shown(name) + " was found"
-						+ (files.size() > 1 ? " here or in the other files" : ""),
-						"Name a column as in the header, or by its number such as #3"));
+				Pairing.problem(plans.get(0), strict,
+						new IntakeException(files.get(0), 0,
+								Words.bind(Messages.Planner_noColumnWasFound, CellWords.shown(name),
+										files.size() > 1 ? Messages.Planner_hereOrInTheOther : ""),
+								Messages.Planner_nameAColumnAsIn));
 			}
 		}
 		Pairing.pair(plans, options, strict);
@@ -73,8 +75,8 @@ final class Planner {
 			decideHeader(plan, first);
 			int from = plan.dialect.header() ? 1 : 0;
 			if (first.size() == from) {
-				throw new IntakeException(file, 0, "the file has a header but no rows",
-						"Leave it out, or export it again");
+				throw new IntakeException(file, 0, Messages.Planner_theFileHasAHeader,
+						Messages.Planner_leaveItOutOrExport);
 			}
 			plan.width = plan.dialect.header() ? first.get(0).length : usualWidth(first);
 			stats = new ColumnStats[plan.width];
@@ -108,12 +110,12 @@ final class Planner {
 		plan.listed = true;
 		plan.layout = Layout.PAIRED;
 		plan.part = part;
-		plan.guess(new Guess("layout", "paired, " + part.word(),
-				options.layout().isPresent() ? "as told"
-						: "a row lists pairs such as "
-								+ (part == FilePlan.Part.SIGNALS ? "name:level" : "name:channel")));
+		plan.guess(new Guess("layout", Words.bind(Messages.Planner_paired, part.word()),
+				options.layout().isPresent() ? Messages.Planner_asTold
+						: Words.bind(Messages.Planner_aRowListsPairsSuch,
+								part == FilePlan.Part.SIGNALS ? "name:level" : "name:channel")));
 		if (part == FilePlan.Part.SIGNALS) {
-			plan.guess(new Guess("not heard", NotHeard.EMPTY, "what a row does not list"));
+			plan.guess(new Guess(Messages.Planner_notHeard, NotHeard.EMPTY, Messages.Planner_whatARowDoesNot));
 		}
 		show(plan, first);
 		return plan;
@@ -129,7 +131,7 @@ final class Planner {
 		Planner again = new Planner(all.withCharset(failed.dialect.charset()));
 		FilePlan plan = again.plan(failed.file);
 		rolesFound.addAll(again.rolesFound);
-		plan.guess(failed.guess("character set"));
+		plan.guess(failed.guess(Messages.Planner_characterSet));
 		return plan;
 	}
 
@@ -162,19 +164,19 @@ final class Planner {
 		String evidence;
 		if (options.decimalMark().isPresent()) {
 			comma = options.decimalMark().get() == ',';
-			evidence = "as told";
+			evidence = Messages.Planner_asTold;
 		} else if (d.separator() == ',') {
-			evidence = "the comma is the separator";
+			evidence = Messages.Planner_theCommaIsTheSeparator;
 		} else {
 			long commas = first.stream().flatMap(java.util.Arrays::stream).filter(c -> CellNumbers.hasMark(c, ','))
 					.count();
 			long points = first.stream().flatMap(java.util.Arrays::stream).filter(c -> CellNumbers.hasMark(c, '.'))
 					.count();
 			comma = commas > points;
-			evidence = commas + " decimals with a comma and " + points + " with a point in the first rows";
+			evidence = Words.bind(Messages.Planner_decimalsWithACommaAnd, commas, points);
 		}
 		plan.dialect = new Dialect(d.charset(), d.markBytes(), d.separator(), comma, d.header());
-		plan.guesses.add(new Guess("decimal mark", comma ? "comma" : "point", evidence));
+		plan.guesses.add(new Guess(Messages.Planner_decimalMark, comma ? "comma" : "point", evidence));
 	}
 
 	private void decideHeader(FilePlan plan, List<String[]> rows) {
@@ -184,21 +186,21 @@ final class Planner {
 		long texts = java.util.Arrays.stream(first).filter(c -> isText(c, plan)).count();
 		if (options.header().isPresent()) {
 			header = options.header().get();
-			evidence = "as told";
+			evidence = Messages.Planner_asTold;
 		} else if (texts == 0) {
 			header = false;
-			evidence = "the first row holds numbers only";
+			evidence = Messages.Planner_theFirstRowHoldsNumbers;
 		} else if (java.util.Arrays.stream(first).anyMatch(c -> HeaderWords.meaning(c) != null)) {
 			header = true;
-			evidence = "the first row holds words for columns";
+			evidence = Messages.Planner_theFirstRowHoldsWords;
 		} else {
 			double share = (double) texts / first.length;
 			double below = rows.stream().skip(1).mapToDouble(
 					r -> java.util.Arrays.stream(r).filter(c -> isText(c, plan)).count() / (double) r.length).average()
 					.orElse(0);
 			header = share >= 0.5 && below < share / 2;
-			evidence = CellWords.percent(texts, first.length) + " of the first row is text, "
-					+ CellWords.percent(Math.round(below * 1000), 1000) + " of the rows below";
+			evidence = Words.bind(Messages.Planner_ofTheFirstRowIs, CellWords.percent(texts, first.length),
+					CellWords.percent(Math.round(below * 1000), 1000));
 		}
 		Dialect d = plan.dialect;
 		plan.dialect = new Dialect(d.charset(), d.markBytes(), d.separator(), d.decimalComma(), header);
@@ -238,8 +240,8 @@ final class Planner {
 			if (!plan.notHeardSure) {
 				plan.notHeard = sure.get(0).notHeard;
 				plan.notHeardSure = true;
-				plan.guess(new Guess("not heard", plan.notHeard.toString(), "as in the other files; here every cell "
-						+ "looked at holds a level"));
+				plan.guess(new Guess(Messages.Planner_notHeard, plan.notHeard.toString(),
+						Messages.Planner_asInTheOtherFiles));
 			}
 		}
 	}

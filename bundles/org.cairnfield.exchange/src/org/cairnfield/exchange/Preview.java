@@ -40,16 +40,16 @@ public record Preview(Path file, Layout layout, String part, List<Path> partners
 		guesses.forEach(g -> out.append("  ").append(g).append('\n'));
 		for (Column c : columns) {
 			if (c.role() != ColumnRole.SIGNAL && c.role() != ColumnRole.IGNORED) {
-				out.append("  column ").append(c.number()).append(" '").append(c.name()).append("': ")
+				out.append(Messages.Preview_column).append(c.number()).append(" '").append(c.name()).append("': ")
 						.append(c.role().word()).append(" (").append(c.evidence()).append(")\n");
 			}
 		}
 		int signals = columns(ColumnRole.SIGNAL).size();
 		if (signals > 0) {
-			out.append("  access points: ").append(signals).append(" columns\n");
+			out.append(Messages.Preview_accessPoints).append(signals).append(Messages.Preview_columns);
 		}
-		problems.forEach(p -> out.append("  problem: ").append(p).append('\n'));
-		notes.forEach(n -> out.append("  note: ").append(n).append('\n'));
+		problems.forEach(p -> out.append(Messages.Preview_problem).append(p).append('\n'));
+		notes.forEach(n -> out.append(Messages.Preview_note).append(n).append('\n'));
 		return out.toString();
 	}
 }

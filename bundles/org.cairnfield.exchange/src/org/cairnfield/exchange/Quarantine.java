@@ -11,6 +11,7 @@ import java.util.Optional;
 
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.exchange.internal.text.Guard;
 
 /** The rows of one file that were not taken in. All are counted; the first {@link Limits} allows are kept. */
@@ -96,7 +97,7 @@ public final class Quarantine {
 					csv.printRecord(row.line(), Guard.on(row.reason()), Guard.on(row.record()));
 				}
 				if (omitted() > 0) {
-					csv.printRecord("", omitted() + " further rows are not listed", "");
+					csv.printRecord("", Words.bind(Messages.Quarantine_furtherRowsAreNotListed, omitted()), "");
 				}
 				csv.flush();
 			});

@@ -3,6 +3,8 @@ package org.cairnfield.exchange;
 import java.util.ArrayList;
 import java.util.List;
 
+import org.cairnfield.core.text.Words;
+
 /** What was made of the rows of one block, on any thread, before it takes its turn. */
 class RowBatch {
 
@@ -21,7 +23,10 @@ class RowBatch {
 
 	final void refuse(JoinedRows rows, Fault fault, String reason) {
 		BlockRows row = rows.signals();
-		refused.add(new QuarantinedRow(row.line(), fault, row.lines() > 1 ? reason + " (lines " + row.line() + " to "
-				+ (row.line() + row.lines() - 1) + ")" : reason, row.raw()));
+		refused.add(new QuarantinedRow(row.line(), fault,
+				row.lines() > 1
+						? Words.bind(Messages.RowBatch_linesTo, reason, row.line(), row.line() + row.lines() - 1)
+						: reason,
+				row.raw()));
 	}
 }

@@ -11,6 +11,7 @@ import java.util.Map;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.exchange.internal.text.CellNumbers;
 
 /**
@@ -25,10 +26,10 @@ record SeparatorGuess(char separator, String evidence) {
 
 	static SeparatorGuess of(String text, Character told) {
 		if (told != null) {
-			return new SeparatorGuess(told, "as told");
+			return new SeparatorGuess(told, Messages.SeparatorGuess_asTold);
 		}
 		String head = text.length() > CHARS ? cut(text) : text;
-		SeparatorGuess best = new SeparatorGuess(',', "no separator found: a single column");
+		SeparatorGuess best = new SeparatorGuess(',', Messages.SeparatorGuess_noSeparatorFoundASingle);
 		double bestScore = 0;
 		for (char candidate : CANDIDATES) {
 			List<CSVRecord> rows = rows(head, candidate);
@@ -46,8 +47,8 @@ record SeparatorGuess(char separator, String evidence) {
 			double score = (double) clean / rows.size() * sizes.get(usual) / rows.size();
 			if (score > bestScore) {
 				bestScore = score;
-				best = new SeparatorGuess(candidate, sizes.get(usual) + " of the first " + rows.size()
-						+ " rows have " + usual + " fields");
+				best = new SeparatorGuess(candidate, Words.bind(Messages.SeparatorGuess_ofTheFirstRowsHave,
+						sizes.get(usual), rows.size(), usual));
 			}
 		}
 		return best;

@@ -5,6 +5,7 @@ import java.util.BitSet;
 import java.util.List;
 
 import org.cairnfield.core.map.RadioMap;
+import org.cairnfield.core.text.Words;
 
 /** Tells where sites share access points by a name that is no address and may be numbered per site. */
 final class SharedNames {
@@ -32,9 +33,8 @@ final class SharedNames {
 		List<String> names = new ArrayList<>();
 		shared.stream().mapToObj(map.accessPoints()::get).filter(n -> !HeaderWords.isAddress(n)).forEach(names::add);
 		if (!names.isEmpty()) {
-			notes.add(names.size() + " access points are heard at several sites under a name that is no address ("
-					+ String.join(", ", names.subList(0, Math.min(4, names.size()))) + (names.size() > 4 ? " …" : "")
-					+ "): if each site numbers its own, say so with access-points-per-site");
+			notes.add(Words.bind(Messages.SharedNames_accessPointsAreHeardAt, names.size(),
+					String.join(", ", names.subList(0, Math.min(4, names.size()))), names.size() > 4 ? " …" : ""));
 		}
 	}
 }

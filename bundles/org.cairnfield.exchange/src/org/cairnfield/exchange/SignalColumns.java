@@ -10,6 +10,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
+import org.cairnfield.core.text.Words;
 import org.cairnfield.exchange.internal.text.NotHeard;
 
 /** Finds the columns of levels in a wide table, and with them what means not heard. */
@@ -38,7 +39,8 @@ final class SignalColumns {
 			boolean asTold = plan.roles[i] == ColumnRole.SIGNAL;
 			if (asTold || plan.roles[i] == null && stats[i].isSignal()) {
 				if (!asTold) {
-					plan.role(i, ColumnRole.SIGNAL, "levels from " + (int) stats[i].min + " up");
+					plan.role(i, ColumnRole.SIGNAL,
+							Words.bind(Messages.SignalColumns_levelsFromUp, (int) stats[i].min));
 				}
 				sure.add(stats[i]);
 				patterns.add(pattern(i));
@@ -54,9 +56,10 @@ final class SignalColumns {
 			boolean named = HeaderWords.isAddress(plan.names.get(i)) || patterns.contains(pattern(i)) || anchored;
 			ColumnStats s = stats[i];
 			if (never(s) ? named && !plan.names.get(i).isEmpty() || blankFits(i, s) : named && s.inRange > 0) {
-				plan.role(i, ColumnRole.SIGNAL, "named like an access point" + (never(s) ? ", not heard so far" : ""));
+				plan.role(i, ColumnRole.SIGNAL, Words.bind(Messages.SignalColumns_namedLikeAnAccessPoint,
+						never(s) ? Messages.SignalColumns_notHeardSoFar : ""));
 			} else {
-				plan.role(i, ColumnRole.IGNORED, "not understood");
+				plan.role(i, ColumnRole.IGNORED, Messages.SignalColumns_notUnderstood);
 				if (named && s.isWhollyOutside()) {
 					outOfRange.add(i);
 				} else if (s.filled > 0 || !plan.names.get(i).isBlank()) {
@@ -65,11 +68,10 @@ final class SignalColumns {
 			}
 		}
 		if (!outOfRange.isEmpty()) {
-			plan.note("out of range from top to bottom, so left out: " + list(outOfRange)
-					+ "; if these are levels, say what means not heard or give them in dBm");
+			plan.note(Words.bind(Messages.SignalColumns_outOfRangeFromTop, list(outOfRange)));
 		}
 		if (!unused.isEmpty()) {
-			plan.note("not used: " + list(unused));
+			plan.note(Words.bind(Messages.SignalColumns_notUsed, list(unused)));
 		}
 		restateNotHeard(told);
 		nameSignals();
@@ -81,7 +83,7 @@ final class SignalColumns {
 		NotHeardGuess guess = NotHeardGuess.of(all, anchored);
 		if (told == null && guess.value().toString().equals(plan.notHeard.toString())) {
 			plan.notHeardSure |= guess.sure();
-			plan.guess(new Guess("not heard", guess.value().toString(), guess.evidence()));
+			plan.guess(new Guess(Messages.SignalColumns_notHeard, guess.value().toString(), guess.evidence()));
 		}
 	}
 
@@ -89,13 +91,13 @@ final class SignalColumns {
 		if (told != null) {
 			plan.notHeard = NotHeard.of(told);
 			plan.notHeardSure = true;
-			plan.guess(new Guess("not heard", told, "as told"));
+			plan.guess(new Guess(Messages.SignalColumns_notHeard, told, Messages.SignalColumns_asTold));
 			return;
 		}
 		NotHeardGuess guess = NotHeardGuess.of(sure, anchored);
 		plan.notHeard = guess.value();
 		plan.notHeardSure = guess.sure() || anchored;
-		plan.guess(new Guess("not heard", guess.value().toString(), guess.evidence()));
+		plan.guess(new Guess(Messages.SignalColumns_notHeard, guess.value().toString(), guess.evidence()));
 	}
 
 	/** Nothing but what means not heard, in the rows looked at. */
@@ -119,8 +121,8 @@ final class SignalColumns {
 	private String list(List<Integer> columns) {
 		String names = columns.stream().limit(12).map(i -> plan.names.get(i).isBlank() ? "#" + (i + 1)
 				: CellWords.shown(plan.names.get(i))).collect(Collectors.joining(", "));
-		return (columns.size() == 1 ? "column " : "columns ") + names
-				+ (columns.size() > 12 ? " and " + (columns.size() - 12) + " more" : "");
+		return (columns.size() == 1 ? Messages.SignalColumns_column : Messages.SignalColumns_columns) + names
+				+ (columns.size() > 12 ? Words.bind(Messages.SignalColumns_andMore, columns.size() - 12) : "");
 	}
 
 	/** Access points are called as their columns, without the words for what is measured. */
@@ -135,16 +137,16 @@ final class SignalColumns {
 		Set<String> twice = new HashSet<>();
 		for (int k = 0; k < columns.length; k++) {
 			String name = shorter ? bare.get(k) : plan.names.get(columns[k]);
-			name = name.isBlank() ? "column " + (columns[k] + 1) : name;
+			name = name.isBlank() ? Words.bind(Messages.SignalColumns_column2, columns[k] + 1) : name;
 			names.set(columns[k], name);
 			if (seen.put(name, columns[k]) != null) {
 				twice.add(name);
 			}
 		}
 		if (!twice.isEmpty()) {
-			plan.note(twice.size() + " access point" + (twice.size() == 1 ? "" : "s") + " with more than one column ("
-					+ twice.stream().sorted().limit(5).map(CellWords::shown).collect(Collectors.joining(", "))
-					+ "): the strongest level counts");
+			plan.note(Words.bind(Messages.SignalColumns_accessPointWithMoreThan, twice.size(),
+					twice.size() == 1 ? "" : "s",
+					twice.stream().sorted().limit(5).map(CellWords::shown).collect(Collectors.joining(", "))));
 		}
 		plan.signalNames = names;
 	}

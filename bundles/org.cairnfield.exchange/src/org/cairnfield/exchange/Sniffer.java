@@ -10,6 +10,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Optional;
 
+import org.cairnfield.core.text.Words;
+
 /** Looks at the first bytes of a file: is it text, in which character set, with which separator. */
 final class Sniffer {
 
@@ -37,47 +39,48 @@ final class Sniffer {
 			throw Failures.of(file, 0, e);
 		}
 		if (prefix.length == 0) {
-			throw new IntakeException(file, 0, "the file is empty", "Leave it out, or export the survey again");
+			throw new IntakeException(file, 0, Messages.Sniffer_theFileIsEmpty, Messages.Sniffer_leaveItOutOrExport);
 		}
 		decideCharset(prefix);
 		String text = decode(prefix);
 		refuseBinary(prefix, text);
 		if (text.isBlank()) {
-			throw new IntakeException(file, 0, "the file has only blank lines", "Leave it out");
+			throw new IntakeException(file, 0, Messages.Sniffer_theFileHasOnlyBlank, Messages.Sniffer_leaveItOut);
 		}
 		SeparatorGuess separator = SeparatorGuess.of(text, options.separator().orElse(null));
 		plan.dialect = new Dialect(charset, markBytes, separator.separator(), false, true);
 		plan.guesses.add(charsetGuess);
 		if (gzip) {
-			plan.guesses.add(new Guess("compression", "gzip", "the first two bytes say so"));
+			plan.guesses.add(new Guess("compression", "gzip", Messages.Sniffer_theFirstTwoBytesSay));
 		}
 		plan.guesses.add(new Guess("separator", CellWords.separator(separator.separator()), separator.evidence()));
 	}
 
 	private void decideCharset(byte[] b) {
 		if (starts(b, 0xEF, 0xBB, 0xBF)) {
-			set(StandardCharsets.UTF_8, 3, "byte order mark");
+			set(StandardCharsets.UTF_8, 3, Messages.Sniffer_byteOrderMark);
 		} else if (starts(b, 0xFF, 0xFE)) {
-			set(StandardCharsets.UTF_16LE, 2, "byte order mark");
+			set(StandardCharsets.UTF_16LE, 2, Messages.Sniffer_byteOrderMark);
 		} else if (starts(b, 0xFE, 0xFF)) {
-			set(StandardCharsets.UTF_16BE, 2, "byte order mark");
+			set(StandardCharsets.UTF_16BE, 2, Messages.Sniffer_byteOrderMark);
 		} else if (options.charset().isPresent()) {
-			set(options.charset().get(), 0, "as told");
+			set(options.charset().get(), 0, Messages.Sniffer_asTold);
 		} else if (isUtf8(b)) {
 			boolean plain = true;
 			for (byte each : b) {
 				plain &= each >= 0;
 			}
-			set(StandardCharsets.UTF_8, 0, plain ? "the beginning is plain ASCII" : "the beginning is valid UTF-8");
+			set(StandardCharsets.UTF_8, 0,
+					plain ? Messages.Sniffer_theBeginningIsPlainAscii : Messages.Sniffer_theBeginningIsValidUtf);
 		} else {
-			set(StandardCharsets.ISO_8859_1, 0, "the beginning is not valid UTF-8");
+			set(StandardCharsets.ISO_8859_1, 0, Messages.Sniffer_theBeginningIsNotValid);
 		}
 	}
 
 	private void set(Charset value, int mark, String evidence) {
 		charset = value;
 		markBytes = mark;
-		charsetGuess = new Guess("character set", value.name(), evidence);
+		charsetGuess = new Guess(Messages.Sniffer_characterSet, value.name(), evidence);
 	}
 
 	private static boolean starts(byte[] b, int... with) {
@@ -110,7 +113,7 @@ final class Sniffer {
 	private void refuseBinary(byte[] b, String text) throws IntakeException {
 		Optional<OtherFormat> other = OtherFormat.of(b);
 		if (other.isPresent()) {
-			throw new IntakeException(file, 0, "this is " + other.get().title + ", not a table of text",
+			throw new IntakeException(file, 0, Words.bind(Messages.Sniffer_thisIsNotATable, other.get().title),
 					other.get().remedy);
 		}
 		int odd = 0;
@@ -124,7 +127,7 @@ final class Sniffer {
 			odd += c < ' ' && c != '\n' && c != '\r' && c != '\t' ? 1 : 0;
 		}
 		if (odd * 20L > looked) {
-			throw new IntakeException(file, 0, "this is not text", "Export the survey as a table of text (CSV)");
+			throw new IntakeException(file, 0, Messages.Sniffer_thisIsNotText, Messages.Sniffer_exportTheSurveyAsA);
 		}
 	}
 }

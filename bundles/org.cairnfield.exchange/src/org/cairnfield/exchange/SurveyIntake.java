@@ -14,6 +14,7 @@ import java.util.concurrent.CancellationException;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.task.Progress;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.exchange.internal.text.FloorNames;
 import org.cairnfield.exchange.internal.text.NotHeard;
 
@@ -63,7 +64,7 @@ public final class SurveyIntake {
 			try {
 				return readPlanned(plans, options, workers);
 			} catch (Fallback.Amended e) {
-				workers.progress().warn("a file turned out different further down: reading again");
+				workers.progress().warn(Messages.SurveyIntake_aFileTurnedOutDifferent);
 			}
 		}
 	}
@@ -75,13 +76,13 @@ public final class SurveyIntake {
 		FloorNames floors = new FloorNames(options.floors());
 		Map<FilePlan, FileReport> reports = new LinkedHashMap<>();
 		Map<FilePlan, Quarantine> quarantines = new LinkedHashMap<>();
-		progress.begin("reading surveys", plans.stream().mapToLong(p -> bytes(p.file)).sum());
+		progress.begin(Messages.SurveyIntake_readingSurveys, plans.stream().mapToLong(p -> bytes(p.file)).sum());
 		for (FilePlan plan : plans) {
 			if (plan.part != FilePlan.Part.TABLE && plan.part != FilePlan.Part.SIGNALS) {
 				continue;
 			}
 			if (progress.isCancelled()) {
-				throw new CancellationException("intake cancelled");
+				throw new CancellationException(Messages.SurveyIntake_intakeCancelled);
 			}
 			int firstSample = sink.size();
 			FileReader<?> reader = plan.listed ? new ListReader(plan, options, sink, floors, workers)
@@ -105,10 +106,9 @@ public final class SurveyIntake {
 		RadioMap map = sink.map();
 		List<String> ids = sink.ids(notes);
 		if (!floors.readings().isEmpty()) {
-			notes.add("floor names were read as levels: " + new java.util.TreeMap<>(floors.readings())
-					+ (floors.readings().containsValue(FloorNames.FIRST_FREE)
-							? "; those from " + FloorNames.FIRST_FREE
-									+ " up hold no number: give them levels in a mapping"
+			notes.add(Words.bind(Messages.SurveyIntake_floorNamesWereReadAs,
+					new java.util.TreeMap<>(floors.readings()), floors.readings().containsValue(FloorNames.FIRST_FREE)
+							? Words.bind(Messages.SurveyIntake_thoseFromUpHoldNo, FloorNames.FIRST_FREE)
 							: ""));
 		}
 		if (!options.accessPointsPerSite()) {
@@ -136,7 +136,7 @@ public final class SurveyIntake {
 			report.notes().forEach(n -> progress.warn(plan.file.getFileName() + ": " + n));
 		}
 		notes.forEach(progress::warn);
-		return new Intake(map, ids, List.copyOf(all), List.copyOf(bad), String.join(" or ", notHeard),
+		return new Intake(map, ids, List.copyOf(all), List.copyOf(bad), String.join(Messages.SurveyIntake_or, notHeard),
 				List.copyOf(notes));
 	}
 

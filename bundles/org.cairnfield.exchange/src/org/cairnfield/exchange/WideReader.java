@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.exchange.internal.text.FloorNames;
 
 /** Reads a table with a column per access point; where it has partners, their rows alongside. */
@@ -58,7 +59,7 @@ final class WideReader extends FileReader<WideReader.Batch> {
 		leaveOutBadColumns();
 		noteLevels();
 		if (silent > 0) {
-			plan.note(CellWords.count(silent) + " samples heard no access point");
+			plan.note(Words.bind(Messages.WideReader_samplesHeardNoAccessPoint, CellWords.count(silent)));
 		}
 	}
 
@@ -167,15 +168,14 @@ final class WideReader extends FileReader<WideReader.Batch> {
 		for (int k = 0; k < columns.length; k++) {
 			if (!good[k] && bad[k] >= BAD_COLUMN_CELLS) {
 				plan.leftOut.add(columns[k]);
-				plan.note(plan.called(columns[k]) + " holds no level from -120 to 0 dBm anywhere but "
-						+ CellWords.count(bad[k])
-						+ " other values, so it is left out; say with a mapping what it is");
+				plan.note(Words.bind(Messages.WideReader_holdsNoLevelFrom120, plan.called(columns[k]),
+						CellWords.count(bad[k])));
 				any = true;
 			}
 		}
 		if (any && Arrays.stream(plan.columns(ColumnRole.SIGNAL)).allMatch(plan.leftOut::contains)) {
-			throw new IntakeException(plan.file, 0, "no column holds levels from -120 to 0 dBm",
-					"Say with a mapping which columns hold levels, and what means not heard");
+			throw new IntakeException(plan.file, 0, Messages.WideReader_noColumnHoldsLevelsFrom,
+					Messages.WideReader_sayWithAMappingWhich);
 		}
 		if (any) {
 			throw new Fallback.Amended();

@@ -1,5 +1,7 @@
 package org.cairnfield.exchange;
 
+import org.cairnfield.core.text.Words;
+
 /** Whether a row has the fields that its table has columns. Unused blank fields at the end do not count. */
 final class Widths {
 
@@ -19,6 +21,8 @@ final class Widths {
 		for (int i = size; i < plan.width; i++) {
 			harmless &= plan.roles[i] == ColumnRole.IGNORED && plan.dialect.header() && plan.names.get(i).isBlank();
 		}
-		return harmless ? null : "has " + size + (size == 1 ? " field, " : " fields, ") + plan.width + " expected";
+		return harmless ? null
+				: Words.bind(Messages.Widths_hasExpected, size,
+						size == 1 ? Messages.Widths_field : Messages.Widths_fields, plan.width);
 	}
 }

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 
 import org.cairnfield.core.change.Fate;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.timeline.AgeRemedy;
 import org.cairnfield.curation.timeline.AgeingCurves;
 import org.cairnfield.curation.timeline.TimelineStep;
@@ -32,14 +33,14 @@ public final class AgeingReport {
 	 * @return HTML; the same for the same arguments
 	 */
 	public static String html(String archive, String digest, Map<String, TimelineStudy> sites) {
-		AgeingReport report = new AgeingReport(archive + ", age of the maps");
-		report.page.element("h1", "", archive + ", age of the maps");
+		AgeingReport report = new AgeingReport(Words.bind(Messages.AgeingReport_ageOfTheMaps, archive));
+		report.page.element("h1", "", Words.bind(Messages.AgeingReport_ageOfTheMaps, archive));
 		report.page.raw("<p>Content (SHA-256) <code>" + digest + "</code></p>\n");
 		int picture = 1;
 		for (Map.Entry<String, TimelineStudy> site : sites.entrySet()) {
 			report.site(site.getKey(), site.getValue(), picture++);
 		}
-		report.page.heading("Cautions");
+		report.page.heading(Messages.AgeingReport_cautions);
 		report.page.raw("<div class=\"caution\">\n");
 		Caution.general().forEach(report.page::paragraph);
 		report.page.raw("</div>\n");
@@ -50,31 +51,35 @@ public final class AgeingReport {
 		page.heading(name);
 		page.paragraph(TimelineWords.summary(study.timeline()));
 		study.plan().ifPresent(plan -> page.paragraph(plan.best()
-				.map(best -> "What helps most: " + best.preview() + ". " + best.effect() + ".")
-				.orElse("Nothing that was measured helps: leave the map as it is.")));
+				.map(best -> Words.bind(Messages.AgeingReport_whatHelpsMost, best.preview(), best.effect()))
+				.orElse(Messages.AgeingReport_nothingThatWasMeasuredHelps)));
 		AgeingCurves curves = AgeingCurves.of(study);
 		if (!curves.curves().isEmpty()) {
 			page.picture(
 					Pictures.ageing(curves.curves(), curves.start().toString(),
-							"Three weighted neighbours; mean of the mean errors at each place."),
+							Messages.AgeingReport_threeWeightedNeighboursMeanOf),
 					number,
-					"A map of the surveys of the date before each survey, of the first survey alone, and of releases, on the surveys that came after.");
+					Messages.AgeingReport_aMapOfTheSurveys);
 		}
 		List<List<String>> rows = new ArrayList<>();
 		study.timeline().steps().forEach(step -> rows.add(row(step)));
-		page.table("Surveys in order of time", List.of("Day", "Survey", "Changed", "Places#", "Gone#", "New#",
-				"Replaced#", "Moved#", "Error before (m)#", "95 %#"), rows);
+		page.table(Messages.AgeingReport_surveysInOrderOfTime,
+				List.of(Messages.AgeingReport_day, Messages.AgeingReport_survey, Messages.AgeingReport_changed,
+						"Places#", "Gone#", "New#",
+						"Replaced#", "Moved#", Messages.AgeingReport_errorBeforeM, "95 %#"),
+				rows);
 		study.plan().ifPresent(plan -> page.table(
-				"Remedies, measured on the survey of " + plan.day()
-						+ ": half of its places proposed, the other half judged",
-				List.of("Remedy", "What it does", "Before (m)#", "After (m)#", "95 % of the change#", "Measured"),
+				Words.bind(Messages.AgeingReport_remediesMeasuredOnTheSurvey, plan.day()),
+				List.of(Messages.AgeingReport_remedy, Messages.AgeingReport_whatItDoes, Messages.AgeingReport_beforeM,
+						Messages.AgeingReport_afterM, Messages.AgeingReport_95OfTheChange,
+						Messages.AgeingReport_measured),
 				plan.remedies().stream().map(AgeingReport::row).toList()));
 	}
 
 	private static List<String> row(TimelineStep step) {
 		boolean compared = step.change() != null;
 		return List.of(step.date().toString(), step.survey(),
-				!compared ? "–" : step.isChanged() ? "changed" : "as before",
+				!compared ? "–" : step.isChanged() ? "changed" : Messages.AgeingReport_asBefore,
 				compared ? Integer.toString(step.change().places()) : "–",
 				count(step, Fate.VANISHED), count(step, Fate.APPEARED), count(step, Fate.REPLACED),
 				count(step, Fate.MOVED),
@@ -89,11 +94,11 @@ public final class AgeingReport {
 	private static List<String> row(AgeRemedy remedy) {
 		return List.of(remedy.kind().title(), remedy.preview(), ReportPage.metres(remedy.before().metres()),
 				ReportPage.metres(remedy.after().metres()),
-				String.format(Locale.ROOT, "%+.2f to %+.2f", remedy.change().low(), remedy.change().high()),
-				remedy.isGain() ? "better" : remedy.change().low() > 0 ? "worse" : "no gain");
+				String.format(Locale.ROOT, Messages.AgeingReport_to, remedy.change().low(), remedy.change().high()),
+				remedy.isGain() ? "better" : remedy.change().low() > 0 ? "worse" : Messages.AgeingReport_noGain);
 	}
 
 	private static String interval(double low, double high) {
-		return String.format(Locale.ROOT, "%.2f to %.2f", low, high);
+		return String.format(Locale.ROOT, Messages.AgeingReport_to2, low, high);
 	}
 }

@@ -11,6 +11,7 @@ import java.util.TreeMap;
 import org.cairnfield.archive.fault.Damage;
 import org.cairnfield.archive.history.SavePoint;
 import org.cairnfield.core.map.RadioMap;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.check.RuleSettings;
 import org.cairnfield.curation.decide.Agreement;
 import org.cairnfield.curation.decide.ReasonCode;
@@ -76,7 +77,8 @@ public final class ReleaseReport {
 	public static String html(Archive archive, ReleaseManifest manifest, GateCheck check, String digest,
 			List<SavePoint> steps,
 			List<Damage> damages) {
-		String name = archive.getName() == null || archive.getName().isBlank() ? "Radio map" : archive.getName();
+		String name = archive.getName() == null || archive.getName().isBlank() ? Messages.ReleaseReport_radioMap
+				: archive.getName();
 		ReleaseReport report = new ReleaseReport(archive, manifest, check,
 				name + (manifest == null ? "" : " " + manifest.version()));
 		report.head(name, digest);
@@ -94,11 +96,14 @@ public final class ReleaseReport {
 	}
 
 	private void head(String name, String digest) {
-		page.element("h1", "", name + (manifest == null ? "" : ", release " + manifest.version()));
-		page.element("p", "class=\"sub\"", manifest == null ? "Working state, not a release"
-				: "Prepared by " + manifest.preparedBy() + " on " + manifest.preparedAt() + (manifest.isSigned()
-						? ", signed by " + manifest.signedBy() + " on " + manifest.signedAt()
-						: ", not signed yet"));
+		page.element("h1", "",
+				name + (manifest == null ? "" : Words.bind(Messages.ReleaseReport_release, manifest.version())));
+		page.element("p", "class=\"sub\"", manifest == null ? Messages.ReleaseReport_workingStateNotARelease
+				: Words.bind(Messages.ReleaseReport_preparedByOn, manifest.preparedBy(), manifest.preparedAt(),
+						manifest.isSigned()
+								? Words.bind(Messages.ReleaseReport_signedByOn, manifest.signedBy(),
+										manifest.signedAt())
+								: Messages.ReleaseReport_notSignedYet));
 		page.raw("<p>Content (SHA-256) <code>" + digest + "</code></p>\n");
 		if (manifest != null && !manifest.notes().isBlank()) {
 			page.paragraph(manifest.notes());
@@ -107,19 +112,23 @@ public final class ReleaseReport {
 
 	private void damages(List<Damage> damages) {
 		if (!damages.isEmpty()) {
-			page.heading("The archive is damaged");
-			page.paragraph("It could not be read whole. All figures on this page rest on what is left of it.");
-			page.table("Damage", List.of("File", "Line#", "What is wrong", "What to do"), damages.stream()
-					.map(d -> List.of(d.file(), d.line() > 0 ? Long.toString(d.line()) : "–", d.reason(), d.remedy()))
-					.toList());
+			page.heading(Messages.ReleaseReport_theArchiveIsDamaged);
+			page.paragraph(Messages.ReleaseReport_itCouldNotBeRead);
+			page.table(Messages.ReleaseReport_damage,
+					List.of(Messages.ReleaseReport_file, "Line#", Messages.ReleaseReport_whatIsWrong,
+							Messages.ReleaseReport_whatToDo),
+					damages.stream()
+							.map(d -> List.of(d.file(), d.line() > 0 ? Long.toString(d.line()) : "–", d.reason(),
+									d.remedy()))
+							.toList());
 		}
 	}
 
 	private void map() {
-		page.heading("What the map is");
+		page.heading(Messages.ReleaseReport_whatTheMapIs);
 		RadioMap map = check.released().map();
-		page.paragraph(map.size() + " samples and " + map.readingCount() + " readings at " + archive.getSites().size()
-				+ " sites. A sample is what was heard at a known place.");
+		page.paragraph(Words.bind(Messages.ReleaseReport_samplesAndReadingsAtSites, map.size(), map.readingCount(),
+				archive.getSites().size()));
 		List<List<String>> rows = new ArrayList<>();
 		for (Site site : archive.getSites()) {
 			for (Survey survey : site.getSurveys()) {
@@ -131,16 +140,20 @@ public final class ReleaseReport {
 						survey.getDate() == null ? "–" : survey.getDate().toString(),
 						survey.getDevice() == null ? "–" : or(survey.getDevice().getName(), "–"),
 						survey.getKind() == SurveyKind.TRAINING && !ArchiveMap.isOfTheMap(survey)
-								? "left out of the map"
+								? Messages.ReleaseReport_leftOutOfTheMap
 								: survey.getKind().getName().toLowerCase(Locale.ROOT),
 						Integer.toString(survey.table().size()),
 						Integer.toString(survey.table().size() - kept)));
 			}
 		}
-		page.table("Surveys", List.of("Site", "Survey", "Day", "Device", "Kind", "Samples#", "Set aside#"), rows);
+		page.table(Messages.ReleaseReport_surveys,
+				List.of(Messages.ReleaseReport_site, Messages.ReleaseReport_survey, Messages.ReleaseReport_day,
+						Messages.ReleaseReport_device, Messages.ReleaseReport_kind, "Samples#",
+						Messages.ReleaseReport_setAside),
+				rows);
 		List<String> ages = manifest == null ? check.ages().stream().map(MapAge::words).toList() : manifest.ages();
 		if (!ages.isEmpty()) {
-			page.paragraph("How old the map is, and what the latest survey of each site says of it:");
+			page.paragraph(Messages.ReleaseReport_howOldTheMapIs);
 			page.list(ages);
 		}
 	}
@@ -150,7 +163,7 @@ public final class ReleaseReport {
 	}
 
 	private void cleaning() {
-		page.heading("How it was cleaned");
+		page.heading(Messages.ReleaseReport_howItWasCleaned);
 		Map<String, Integer> samples = new TreeMap<>();
 		for (Site site : archive.getSites()) {
 			for (Survey survey : site.getSurveys()) {
@@ -171,24 +184,29 @@ public final class ReleaseReport {
 				.count();
 		List<List<String>> rows = new ArrayList<>();
 		if (others > 0) {
-			rows.add(List.of("access points", "count as others: replaced, or of one radio", Long.toString(others)));
+			rows.add(List.of(Messages.ReleaseReport_accessPoints, Messages.ReleaseReport_countAsOthersReplacedOr,
+					Long.toString(others)));
 		}
 		samples.forEach((reason, count) -> rows.add(List.of("samples", reason, count.toString())));
-		accessPoints.forEach((reason, count) -> rows.add(List.of("access points", reason, count.toString())));
+		accessPoints.forEach(
+				(reason, count) -> rows.add(List.of(Messages.ReleaseReport_accessPoints, reason, count.toString())));
 		for (Device device : archive.getDevices()) {
 			if (device.getMapSlope() != null && device.getMapShiftDb() != null) {
-				rows.add(List.of("device " + or(device.getName(), device.getId()), "levels corrected in the map",
-						String.format(Locale.ROOT, "%.2f of each, %+.1f dB", device.getMapSlope(),
+				rows.add(List.of(Words.bind(Messages.ReleaseReport_device2, or(device.getName(), device.getId())),
+						Messages.ReleaseReport_levelsCorrectedInTheMap,
+						String.format(Locale.ROOT, Messages.ReleaseReport_ofEachDb, device.getMapSlope(),
 								device.getMapShiftDb())));
 			} else if (device.isCalibrated()) {
-				rows.add(List.of("device " + or(device.getName(), device.getId()), "calibrated",
-						String.format(Locale.ROOT, "%+.1f dB", device.getOffsetDb())));
+				rows.add(List.of(Words.bind(Messages.ReleaseReport_device2, or(device.getName(), device.getId())),
+						"calibrated",
+						String.format(Locale.ROOT, Messages.ReleaseReport_db, device.getOffsetDb())));
 			}
 		}
 		if (rows.isEmpty()) {
-			page.paragraph("Nothing was set aside.");
+			page.paragraph(Messages.ReleaseReport_nothingWasSetAside);
 		} else {
-			page.table("Set aside: kept in the archive, left out of the map", List.of("What", "Why", "How many#"),
+			page.table(Messages.ReleaseReport_setAsideKeptInThe,
+					List.of(Messages.ReleaseReport_what, Messages.ReleaseReport_why, Messages.ReleaseReport_howMany),
 					rows);
 		}
 		Map<String, int[]> findings = new TreeMap<>();
@@ -200,18 +218,22 @@ public final class ReleaseReport {
 						r -> new int[2])[1]++);
 		List<String> told = manifest == null ? RuleSettings.of(archive).rules().words() : manifest.rules();
 		if (!told.isEmpty()) {
-			page.paragraph("These rules differ from their defaults:");
+			page.paragraph(Messages.ReleaseReport_theseRulesDifferFromTheir);
 			page.list(told);
 		}
 		if (findings.isEmpty()) {
-			page.paragraph("The rules find nothing.");
+			page.paragraph(Messages.ReleaseReport_theRulesFindNothing);
 		} else {
-			page.table("What the rules still find", List.of("Rule", "Open#", "Waived#"), findings.entrySet().stream()
-					.map(e -> List.of(e.getKey(), Integer.toString(e.getValue()[0]), Integer.toString(e.getValue()[1])))
-					.toList());
+			page.table(Messages.ReleaseReport_whatTheRulesStillFind,
+					List.of(Messages.ReleaseReport_rule, "Open#", "Waived#"), findings.entrySet().stream()
+							.map(e -> List.of(e.getKey(), Integer.toString(e.getValue()[0]),
+									Integer.toString(e.getValue()[1])))
+							.toList());
 		}
 		if (!archive.getWaivers().isEmpty()) {
-			page.table("Waivers", List.of("Rule", "Reason", "By", "When"),
+			page.table(Messages.ReleaseReport_waivers,
+					List.of(Messages.ReleaseReport_rule, Messages.ReleaseReport_reason, "By",
+							Messages.ReleaseReport_when),
 					archive.getWaivers().stream().map(ReleaseReport::waiver).toList());
 		}
 	}
@@ -227,14 +249,16 @@ public final class ReleaseReport {
 			List<List<String>> rows = new ArrayList<>(steps.stream().limit(MOST_STEPS)
 					.map(step -> List.of(step.time().toString(), step.person(), step.summary())).toList());
 			if (steps.size() > MOST_STEPS) {
-				rows.add(List.of("before", "", "and " + (steps.size() - MOST_STEPS) + " more in the history"));
+				rows.add(List.of("before", "",
+						Words.bind(Messages.ReleaseReport_andMoreInTheHistory, steps.size() - MOST_STEPS)));
 			}
-			page.table("What was done to it, the latest first", List.of("When", "By", "What"), rows);
+			page.table(Messages.ReleaseReport_whatWasDoneToIt,
+					List.of(Messages.ReleaseReport_when, "By", Messages.ReleaseReport_what), rows);
 		}
 	}
 
 	private void split() {
-		page.heading("How it was split");
+		page.heading(Messages.ReleaseReport_howItWasSplit);
 		List<List<String>> rows = new ArrayList<>();
 		for (Split split : archive.getSplits()) {
 			if (check.released().splits().contains(split.getId()) && split.getLabels() != null) {
@@ -247,16 +271,19 @@ public final class ReleaseReport {
 			}
 		}
 		if (!rows.isEmpty()) {
-			page.table("minPts counts the sample itself",
-					List.of("Split", "Scope", "Method", "ε#", "minPts#", "Clusters#", "Samples#", "Noise#"), rows);
+			page.table(Messages.ReleaseReport_minptsCountsTheSampleItself,
+					List.of(Messages.ReleaseReport_split, Messages.ReleaseReport_scope, Messages.ReleaseReport_method,
+							"ε#", "minPts#", "Clusters#", "Samples#", "Noise#"),
+					rows);
 			page.picture(Pictures.clusterSizes(ClusterSizes.of(check.released().before(), check.released().labels()),
-					"Samples of each cluster before and after review."), 1, "Largest clusters before and after review");
+					Messages.ReleaseReport_samplesOfEachClusterBefore), 1,
+					Messages.ReleaseReport_largestClustersBeforeAndAfter);
 		}
 		page.list(check.released().notes());
 	}
 
 	private void review() {
-		page.heading("How it was reviewed");
+		page.heading(Messages.ReleaseReport_howItWasReviewed);
 		List<List<String>> rows = new ArrayList<>();
 		for (ReviewState state : ReviewState.values()) {
 			if (check.released().state(state) > 0) {
@@ -264,21 +291,22 @@ public final class ReleaseReport {
 			}
 		}
 		if (rows.isEmpty()) {
-			page.paragraph("There was nothing to review.");
+			page.paragraph(Messages.ReleaseReport_thereWasNothingToReview);
 			return;
 		}
-		page.table("Noise samples", List.of("State", "How many#"), rows);
+		page.table(Messages.ReleaseReport_noiseSamples,
+				List.of(Messages.ReleaseReport_state, Messages.ReleaseReport_howMany), rows);
 		ReviewPolicy policy = check.gates().policy(archive);
 		page.paragraph(String.format(Locale.ROOT,
-				"Bands of strength: %s. %s An audit stops a band with more than %.3g %% wrong, at %.3g %%.",
-				policy.bands(), policy.secondBands().isEmpty() ? "No band needs a second reviewer."
-						: "A second reviewer is needed in " + String.join(", ", new TreeSet<>(policy.secondBands()))
-								+ ".",
+				Messages.ReleaseReport_bandsOfStrengthAnAudit,
+				policy.bands(), policy.secondBands().isEmpty() ? Messages.ReleaseReport_noBandNeedsASecond
+						: Words.bind(Messages.ReleaseReport_aSecondReviewerIsNeeded,
+								String.join(", ", new TreeSet<>(policy.secondBands()))),
 				100 * policy.limitShare(), 100 * policy.confidence()));
 		for (Agreement agreement : check.released().agreement()) {
 			if (agreement.kappa().items() > 0) {
 				page.paragraph(String.format(Locale.ROOT,
-						"%d samples were looked at by two people; they agreed on %.0f %%. %s.",
+						Messages.ReleaseReport_samplesWereLookedAtBy,
 						agreement.kappa().items(),
 						100 * agreement.kappa().observed(), agreement.kappaText()));
 			}
@@ -293,44 +321,49 @@ public final class ReleaseReport {
 				.flatMap(ledger -> ledger.getVerdicts().stream())
 				.filter(verdict -> ReasonCode.BAND_AUDITED.code().equals(verdict.getReasonCode())
 						&& verdict.getText() != null)
-				.forEach(verdict -> approved.merge(verdict.getText() + "; the rest approved by " + verdict.getPerson(),
+				.forEach(verdict -> approved.merge(
+						Words.bind(Messages.ReleaseReport_theRestApprovedBy, verdict.getText(), verdict.getPerson()),
 						1, Integer::sum));
 		if (!approved.isEmpty()) {
-			page.table("Bands approved after an audit of samples drawn by lot", List.of("Audit", "Approved unseen#"),
+			page.table(Messages.ReleaseReport_bandsApprovedAfterAnAudit,
+					List.of(Messages.ReleaseReport_audit, Messages.ReleaseReport_approvedUnseen),
 					approved.entrySet().stream().map(e -> List.of(e.getKey(), e.getValue().toString())).toList());
 		}
 	}
 
 	private void measures() {
-		page.heading("How it positions");
+		page.heading(Messages.ReleaseReport_howItPositions);
 		List<Way> ways = check.measures().ways();
 		if (ways.isEmpty()) {
-			page.paragraph("It was not measured: there is no test survey, or no map.");
+			page.paragraph(Messages.ReleaseReport_itWasNotMeasuredThere);
 			return;
 		}
 		double plain = check.measures().way(TestRun.PLAIN).comparisons();
 		List<List<String>> rows = new ArrayList<>();
 		for (Way w : ways) {
 			rows.add(List.of(w.name(), ReportPage.metres(w.errors().meanMetres()),
-					ReportPage.metres(w.mean().low()) + " to " + ReportPage.metres(w.mean().high()),
+					Words.bind(Messages.ReleaseReport_to, ReportPage.metres(w.mean().low()),
+							ReportPage.metres(w.mean().high())),
 					ReportPage.metres(w.errors().medianMetres()),
 					ReportPage.metres(w.errors().p75Metres()), ReportPage.metres(w.errors().p95Metres()),
 					ReportPage.percent((double) w.errors().siteAndFloorHits() / w.errors().points()),
 					ReportPage.percent(w.comparisons() / plain)));
 		}
 		page.table(
-				"Horizontal error in metres on " + check.measures().test()
-						+ " test samples; 95 % bootstrap interval of the mean",
-				List.of("Way", "Mean#", "95 % of mean#", "Median#", "75 %#", "95 %#", "Right floor %#",
-						"Cost % of plain#"),
+				Words.bind(Messages.ReleaseReport_horizontalErrorInMetresOn, check.measures().test()),
+				List.of(Messages.ReleaseReport_way, "Mean#", Messages.ReleaseReport_95OfMean, "Median#", "75 %#",
+						"95 %#", Messages.ReleaseReport_rightFloor,
+						Messages.ReleaseReport_costOfPlain),
 				rows);
 		page.list(ways.stream().map(w -> w.name() + ": " + w.how()).toList());
 		floors();
 		List<ErrorCurve> curves = ways.stream().filter(w -> w.errors().n() > 0)
 				.map(w -> ErrorCurve.of(w.name(), w.errors().errorsMetres())).toList();
 		if (!curves.isEmpty()) {
-			page.picture(Pictures.errorDistribution(curves, check.measures().test() + " test samples against a map of "
-					+ check.released().map().size() + "."), 2, "Share of test samples with at most that error");
+			page.picture(
+					Pictures.errorDistribution(curves, Words.bind(Messages.ReleaseReport_testSamplesAgainstAMap,
+							check.measures().test(), check.released().map().size())),
+					2, Messages.ReleaseReport_shareOfTestSamplesWith);
 		}
 	}
 
@@ -348,48 +381,53 @@ public final class ReleaseReport {
 			rows.add(row);
 		}
 		page.table(
-				"The same by floor, plain and released: mean and 95 % of the errors in metres, share put on the right floor",
-				List.of("Site", "Floor#", "Test samples#", "Plain mean#", "Plain 95 %#", "Plain right %#",
-						"Released mean#", "Released 95 %#",
-						"Released right %#"),
+				Messages.ReleaseReport_theSameByFloorPlain,
+				List.of(Messages.ReleaseReport_site, "Floor#", Messages.ReleaseReport_testSamples,
+						Messages.ReleaseReport_plainMean, Messages.ReleaseReport_plain95,
+						Messages.ReleaseReport_plainRight,
+						Messages.ReleaseReport_releasedMean, Messages.ReleaseReport_released95,
+						Messages.ReleaseReport_releasedRight),
 				rows);
 	}
 
 	private void gates() {
-		page.heading("Gates");
+		page.heading(Messages.ReleaseReport_gates);
 		List<List<String>> rows = new ArrayList<>();
 		if (manifest == null) {
 			check.results().forEach(r -> rows
 					.add(List.of(r.gate().title(), r.shownFigure(), r.shownBound(), r.verdict(), r.evidence())));
 		} else {
 			manifest.gates().forEach(g -> rows.add(List.of(g.title(), g.figure(), g.bound(), g.met() ? "met"
-					: g.overruledBy().isEmpty() ? "NOT MET"
-							: "NOT MET, overridden by " + g.overruledBy() + ": " + g.reason(),
+					: g.overruledBy().isEmpty() ? Messages.ReleaseReport_notMet
+							: Words.bind(Messages.ReleaseReport_notMetOverriddenBy, g.overruledBy(), g.reason()),
 					g.evidence())));
 		}
 		if (rows.isEmpty()) {
-			page.paragraph("The archive asks for none.");
+			page.paragraph(Messages.ReleaseReport_theArchiveAsksForNone);
 		} else {
-			page.table(manifest == null ? "As they stand" : "As they stood when it was prepared",
-					List.of("Gate", "Figure#", "Bound", "Verdict", "Evidence"), rows);
+			page.table(manifest == null ? Messages.ReleaseReport_asTheyStand : Messages.ReleaseReport_asTheyStoodWhenIt,
+					List.of(Messages.ReleaseReport_gate, "Figure#", Messages.ReleaseReport_bound,
+							Messages.ReleaseReport_verdict, Messages.ReleaseReport_evidence),
+					rows);
 		}
 	}
 
 	private void changes() {
-		page.heading("What changed");
+		page.heading(Messages.ReleaseReport_whatChanged);
 		if (manifest == null) {
-			page.paragraph("Not compared: this is a working state.");
+			page.paragraph(Messages.ReleaseReport_notComparedThisIsA);
 		} else if (manifest.previous().isEmpty()) {
-			page.paragraph("This is the first release.");
+			page.paragraph(Messages.ReleaseReport_thisIsTheFirstRelease);
 		} else {
 			page.paragraph(
-					"Since " + manifest.previous() + "; why this version: " + String.join("; ", manifest.bump()) + ".");
+					Words.bind(Messages.ReleaseReport_sinceWhyThisVersion, manifest.previous(),
+							String.join("; ", manifest.bump())));
 			page.list(manifest.changes().isEmpty() ? List.of("nothing") : manifest.changes());
 		}
 	}
 
 	private void cautions() {
-		page.heading("Cautions");
+		page.heading(Messages.ReleaseReport_cautions);
 		page.raw("<div class=\"caution\">\n");
 		Caution.general().forEach(page::paragraph);
 		page.raw("</div>\n");

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.cairnfield.core.stats.SignedRank;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.study.CommonPractice;
 import org.cairnfield.curation.study.StudyMethod;
 import org.cairnfield.curation.study.StudyRow;
@@ -23,7 +24,7 @@ import org.cairnfield.report.internal.picture.SplitShape;
 /** One page on a study: which way the maps should be split, and what that rests on. */
 public final class StudyReport {
 
-	private static final String TITLE = "Which way should these maps be split?";
+	private static final String TITLE = Messages.StudyReport_whichWayShouldTheseMaps;
 	/** Whose clusters are drawn: before and after noise is given back, and after principal components. */
 	private static final List<StudyMethod> DRAWN = List.of(StudyMethod.DBSCAN, StudyMethod.DBSCAN_CORRELATION,
 			StudyMethod.DBSCAN_NEAREST, StudyMethod.DBSCAN_PCA);
@@ -51,9 +52,9 @@ public final class StudyReport {
 	private void inShort() {
 		page.element("h1", "", TITLE);
 		page.element("p", "class=\"sub\"",
-				words(table.maps().size(), "map") + ", "
-						+ words((int) table.rows().stream().map(StudyRow::method).distinct().count(), "method")
-						+ ", seed " + table.seed());
+				Words.bind(Messages.StudyReport_seed, words(table.maps().size(), "map"),
+						words((int) table.rows().stream().map(StudyRow::method).distinct().count(), "method"),
+						table.seed()));
 		List<List<String>> rows = new ArrayList<>();
 		for (String map : table.maps()) {
 			table.row(map, StudyMethod.CHOSEN)
@@ -62,16 +63,19 @@ public final class StudyReport {
 							percent(row.figures().comparisonShare()) + (row.isWithinBudget() ? "" : " *"))));
 		}
 		if (!rows.isEmpty()) {
-			page.table("What wins on held-out training positions, measured on test samples",
-					List.of("Map", "Method, setting and search", "Mean error (m)#",
-							"To plain#", "To plain-3w#", "Compared %#"),
+			page.table(Messages.StudyReport_whatWinsOnHeldOut,
+					List.of(Messages.StudyReport_map, Messages.StudyReport_methodSettingAndSearch,
+							Messages.StudyReport_meanErrorM,
+							Messages.StudyReport_toPlain, Messages.StudyReport_toPlain3w,
+							Messages.StudyReport_compared),
 					rows);
-			note(rows, "* more than the budget allows; nothing within it was found");
+			note(rows, Messages.StudyReport_moreThanTheBudgetAllows);
 		}
-		table.best().ifPresent(best -> page.paragraph("Searched as published, and ranked by mean error over the maps, "
-				+ best + " comes first of the methods that split."));
+		table.best().ifPresent(
+				best -> page.paragraph(Words.bind(Messages.StudyReport_searchedAsPublishedAndRanked, best)));
 		if (!table.skipped().isEmpty()) {
-			page.table("Skipped", List.of("Map", "Method", "Why"),
+			page.table(Messages.StudyReport_skipped,
+					List.of(Messages.StudyReport_map, Messages.StudyReport_method, Messages.StudyReport_why),
 					table.skipped().stream().map(row -> List.of(row.map(), row.method(), row.skipped())).toList());
 		}
 	}
@@ -83,15 +87,16 @@ public final class StudyReport {
 	}
 
 	private void averages() {
-		page.heading("Error and cost over the maps");
+		page.heading(Messages.StudyReport_errorAndCostOverThe);
 		page.picture(
 				Pictures.methods(table.averages().stream().map(this::points).toList(),
-						"Faint: a map each. Strong: mean over the maps, with the 95 % interval of "
-								+ "the error by the bootstrap over maps. Plain matching is at 1 and 1."),
-				1, "To the left is faster, below is more accurate.");
-		page.table("Means over the maps on which a method was measured",
-				List.of("Method", "Maps#", "To plain#", "95 %#", "To plain-3w#", "95 %#", "Match time#", "Compared %#",
-						"Bytes read %#", "Floor right %#", "Offline s#"),
+						Messages.StudyReport_faintAMapEachStrong),
+				1, Messages.StudyReport_toTheLeftIsFaster);
+		page.table(Messages.StudyReport_meansOverTheMapsOn,
+				List.of(Messages.StudyReport_method, "Maps#", Messages.StudyReport_toPlain, "95 %#",
+						Messages.StudyReport_toPlain3w, "95 %#", Messages.StudyReport_matchTime,
+						Messages.StudyReport_compared,
+						Messages.StudyReport_bytesRead, Messages.StudyReport_floorRight, Messages.StudyReport_offlineS),
 				table.averages().stream().map(a -> List.of(a.method(), Integer.toString(a.maps()),
 						f("%.2f", a.toPlain().value()), interval(a.toPlain()), f("%.2f", a.toPlain3w().value()),
 						interval(a.toPlain3w()), f("%.2f", a.matchTime().value()),
@@ -110,19 +115,20 @@ public final class StudyReport {
 	}
 
 	private void ranks() {
-		page.heading("Ranks");
+		page.heading(Messages.StudyReport_ranks);
 		List<List<String>> rows = table.averages().stream().sorted(Comparator.comparingDouble(Average::rank))
 				.map(a -> List.of(a.method(),
 						Integer.toString(a.maps()), f("%.1f", a.rank()), p(a.againstPlain()), p(a.against3w()),
 						p(a.againstBest())))
 				.toList();
-		String best = table.best().orElse("the best");
+		String best = table.best().orElse(Messages.StudyReport_theBest);
 		page.table(
-				"Mean rank of the mean error on each map, 1 being the smallest, and p of Wilcoxon's signed-rank test of the errors to plain matching, paired by map",
-				List.of("Method", "Maps#", "Mean rank#", "p to plain#", "p to plain-3w#", "p to " + best + "#"), rows);
-		page.paragraph("p is two-sided, exact for up to " + SignedRank.MOST_EXACT
-				+ " maps, and not corrected for several tests. An arrow says which way the rank sums "
-				+ "lean: ↓ smaller errors than the other, ↑ larger. With n maps p cannot be below 2/2ⁿ: five maps cannot show anything at 5 %.");
+				Messages.StudyReport_meanRankOfTheMean,
+				List.of(Messages.StudyReport_method, "Maps#", Messages.StudyReport_meanRank,
+						Messages.StudyReport_pToPlain, Messages.StudyReport_pToPlain3w,
+						Words.bind(Messages.StudyReport_pTo, best)),
+				rows);
+		page.paragraph(Words.bind(Messages.StudyReport_pIsTwoSidedExact, SignedRank.MOST_EXACT));
 	}
 
 	private static String p(SignedRank test) {
@@ -132,13 +138,12 @@ public final class StudyReport {
 	}
 
 	private void practice() {
-		page.heading("Beside common practice");
+		page.heading(Messages.StudyReport_besideCommonPractice);
 		page.paragraph(
-				"What people of the trade expect of DBSCAN. It is common practice and has no source. \"About\" is taken as half to twice as much. Match time "
-						+ "is that of this program, whose plain matching does not look at every sample; fingerprints compared do not depend on that.");
-		List<String> header = new ArrayList<>(List.of("Map"));
+				Messages.StudyReport_whatPeopleOfTheTrade);
+		List<String> header = new ArrayList<>(List.of(Messages.StudyReport_map));
 		List.of(CommonPractice.values()).forEach(practice -> header.add(practice.words()));
-		page.table("Change on each map", header, table.maps().stream().map(map -> {
+		page.table(Messages.StudyReport_changeOnEachMap, header, table.maps().stream().map(map -> {
 			List<String> row = new ArrayList<>(List.of(map));
 			for (CommonPractice practice : CommonPractice.values()) {
 				Optional<Double> change = practice.on(table, map);
@@ -160,9 +165,9 @@ public final class StudyReport {
 			}
 		}
 		if (!maps.isEmpty()) {
-			page.heading("Cluster sizes");
-			page.picture(Pictures.splitShapes(maps, "A bar is all samples of a map."), 2,
-					"Clusters of DBSCAN before and after noise is given back, and after principal components.");
+			page.heading(Messages.StudyReport_clusterSizes);
+			page.picture(Pictures.splitShapes(maps, Messages.StudyReport_aBarIsAllSamples), 2,
+					Messages.StudyReport_clustersOfDbscanBeforeAnd);
 		}
 	}
 
@@ -171,26 +176,30 @@ public final class StudyReport {
 		StudyRow first = rows.get(0);
 		page.heading(map);
 		page.paragraph(String.format(Locale.ROOT,
-				"%d samples%s; %s; a query may compare %.1f %% of what plain matching compares.", first.samples(),
-				first.setAside() == 0 ? "" : ", after " + first.setAside() + " that heard too little were set aside",
+				Messages.StudyReport_samplesAQueryMayCompare, first.samples(),
+				first.setAside() == 0 ? ""
+						: Words.bind(Messages.StudyReport_afterThatHeardTooLittle, first.setAside()),
 				first.heldOut()
-						? "measured on " + first.testSamples()
-								+ " samples of its own, held out by blocks of positions, for want of a test survey"
-						: "measured on " + first.testSamples() + " test samples",
+						? Words.bind(Messages.StudyReport_measuredOnSamplesOfIts, first.testSamples())
+						: Words.bind(Messages.StudyReport_measuredOnTestSamples, first.testSamples()),
 				100 * first.budgetShare()));
 		List<List<String>> cells = rows.stream().filter(StudyRow::isMeasured).map(StudyReport::cells).toList();
-		page.table("95 % intervals are of the ratio to plain, paired by test sample",
-				List.of("Method", "Mean error (m)#", "To plain#", "95 %#", "To plain-3w#", "Floor right %#",
-						"Compared %#", "Match time#", "Bytes read#", "Offline s#"),
+		page.table(Messages.StudyReport_95IntervalsAreOfThe,
+				List.of(Messages.StudyReport_method, Messages.StudyReport_meanErrorM, Messages.StudyReport_toPlain,
+						"95 %#", Messages.StudyReport_toPlain3w, Messages.StudyReport_floorRight,
+						Messages.StudyReport_compared, Messages.StudyReport_matchTime, Messages.StudyReport_bytesRead2,
+						Messages.StudyReport_offlineS),
 				cells);
 		note(cells,
-				"* more than the budget allows: no setting within it was found, or it costs less on held-out positions");
-		page.table("Settings, as held-out training positions chose them", List.of("Method", "Setting"),
+				Messages.StudyReport_moreThanTheBudgetAllows2);
+		page.table(Messages.StudyReport_settingsAsHeldOutTraining,
+				List.of(Messages.StudyReport_method, Messages.StudyReport_setting),
 				rows.stream().filter(row -> row.isMeasured() && row.shape() != null)
 						.map(row -> List.of(row.method(), row.how())).toList());
 		table.row(map, StudyMethod.CHOSEN).ifPresent(row -> page.table(
-				"Each method in its best setting and search, on held-out training positions; the first is chosen",
-				List.of("Method", "Setting", "Search", "Mean error (m)#", "Compared %#"),
+				Messages.StudyReport_eachMethodInItsBest,
+				List.of(Messages.StudyReport_method, Messages.StudyReport_setting, Messages.StudyReport_search,
+						Messages.StudyReport_meanErrorM, Messages.StudyReport_compared),
 				row.tried().stream().map(t -> List.of(t.method(), t.setting(), t.search(),
 						f("%.2f", t.meanErrorM()), percent(t.comparisonShare()))).toList()));
 	}
@@ -199,25 +208,23 @@ public final class StudyReport {
 		StudyRow.Figures f = row.figures();
 		boolean over = !row.isWithinBudget() && row.shape() != null;
 		return List.of(row.method(), f("%.2f", f.meanErrorM()), f("%.2f", f.toPlain()),
-				f("%.2f", f.toPlainLow()) + " to " + f("%.2f", f.toPlainHigh()),
+				Words.bind(Messages.StudyReport_to, f("%.2f", f.toPlainLow()), f("%.2f", f.toPlainHigh())),
 				f("%.2f", f.toPlain3w()), percent(f.floorHitRate()), percent(f.comparisonShare()) + (over ? " *" : ""),
 				f("%.2f", f.matchTimeRatio()),
 				String.format(Locale.ROOT, "%,.0f", f.bytesPerQuery()), f("%.2f", row.offlineS()));
 	}
 
 	private void basis() {
-		page.heading("What this rests on");
-		page.table("Methods", List.of("Method", "What it is"), methods(method -> List.of(method.code(), method.how())));
+		page.heading(Messages.StudyReport_whatThisRestsOn);
+		page.table(Messages.StudyReport_methods, List.of(Messages.StudyReport_method, Messages.StudyReport_whatItIs),
+				methods(method -> List.of(method.code(), method.how())));
 		page.list(List.of(
-				"Settings are chosen on blocks of the training positions that are held out. Test samples give the figures and play no part in any choice.",
-				"All methods have one budget: 6 % of plain matching's comparisons from 5,000 samples on, 3/√n below. Held-out errors within 3 % are not told apart; "
-						+ "what compares most samples is taken.",
-				"Methods are searched as published: the nearest cluster, and the nearest sample in it. Only the choice also tries cutting large clusters, two levels, "
-						+ "several cells and several voters, so it is the one to compare with plain-3w.",
-				"The choice takes only what a device pack holds: a Gaussian process has figures and is never chosen.",
-				"plain is the nearest sample of the cleaned map, plain-3w the three nearest, weighted 1/(d + 1). Errors are in the plane; all test samples count.",
-				"Match time is processor time on one thread, in turns, to that of plain matching. Bytes read are those of a device pack, mean a query. Offline seconds make "
-						+ "the map searchable once the setting is known. These depend on the machine; all else follows from the files and the seed."));
+				Messages.StudyReport_settingsAreChosenOnBlocks,
+				Messages.StudyReport_allMethodsHaveOneBudget,
+				Messages.StudyReport_methodsAreSearchedAsPublished,
+				Messages.StudyReport_theChoiceTakesOnlyWhat,
+				Messages.StudyReport_plainIsTheNearestSample,
+				Messages.StudyReport_matchTimeIsProcessorTime));
 		page.raw("<div class=\"caution\">\n");
 		Caution.general().forEach(page::paragraph);
 		page.raw("</div>\n");
@@ -229,7 +236,8 @@ public final class StudyReport {
 	}
 
 	private static String interval(StudyTable.Mean mean) {
-		return f("%.2f", mean.interval().low()) + " to " + f("%.2f", mean.interval().high());
+		return Words.bind(Messages.StudyReport_to, f("%.2f", mean.interval().low()),
+				f("%.2f", mean.interval().high()));
 	}
 
 	private static String words(int n, String what) {

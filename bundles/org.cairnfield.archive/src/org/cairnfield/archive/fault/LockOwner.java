@@ -3,6 +3,8 @@ package org.cairnfield.archive.fault;
 import java.time.Instant;
 import java.util.Objects;
 
+import org.cairnfield.core.text.Words;
+
 /**
  * Who holds the lock of an archive.
  *
@@ -21,6 +23,6 @@ public record LockOwner(String user, String host, long pid, Instant since) {
 
 	@Override
 	public String toString() {
-		return user + " on " + host + " (process " + pid + ", since " + since + ")";
+		return Words.bind(Messages.LockOwner_onProcessSince, user, host, pid, since);
 	}
 }

@@ -1,5 +1,7 @@
 package org.cairnfield.archive.fault;
 
+import org.cairnfield.core.text.Words;
+
 /** Somebody else is writing in the archive. */
 public class LockedException extends ArchiveException {
 
@@ -9,7 +11,8 @@ public class LockedException extends ArchiveException {
 
 	/** @param owner null if the lock does not tell */
 	public LockedException(String archive, LockOwner owner, String remedy) {
-		super(archive + " is in use by " + (owner == null ? "another process" : owner), remedy);
+		super(Words.bind(Messages.LockedException_isInUseBy, archive,
+				owner == null ? Messages.LockedException_anotherProcess : owner), remedy);
 		this.owner = owner;
 	}
 

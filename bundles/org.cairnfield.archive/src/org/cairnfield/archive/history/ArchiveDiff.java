@@ -7,6 +7,7 @@ import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.function.ToLongFunction;
 import java.util.stream.Collectors;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.values.Count;
 
 /**
@@ -67,9 +68,9 @@ public record ArchiveDiff(List<SurveyDiff> surveys, List<ObjectChange> objects, 
 	private static void addRuleSettings(List<String> lines, List<ObjectChange> changes) {
 		if (!changes.isEmpty()) {
 			int more = changes.size() - SETTINGS_NAMED;
-			lines.add("rule settings changed: "
-					+ changes.stream().limit(SETTINGS_NAMED).map(ArchiveDiff::words).collect(Collectors.joining(", "))
-					+ (more > 0 ? " and " + more + " more" : ""));
+			lines.add(Words.bind(Messages.ArchiveDiff_ruleSettingsChanged,
+					changes.stream().limit(SETTINGS_NAMED).map(ArchiveDiff::words).collect(Collectors.joining(", ")),
+					more > 0 ? Words.bind(Messages.ArchiveDiff_andMore, more) : ""));
 		}
 	}
 
@@ -88,11 +89,11 @@ public record ArchiveDiff(List<SurveyDiff> surveys, List<ObjectChange> objects, 
 	private static void addSamples(List<String> lines, List<SurveyDiff> surveys) {
 		add(lines, surveys, "sample", "added", SampleChange::isAdded);
 		add(lines, surveys, "sample", "removed", SampleChange::isRemoved);
-		add(lines, surveys, "sample", "set aside", SampleChange::isSetAside);
-		add(lines, surveys, "sample", "taken back", SampleChange::isTakenBack);
-		add(lines, surveys, "sample", "with another reason", SampleChange::isReasonChanged);
+		add(lines, surveys, "sample", Messages.ArchiveDiff_setAside, SampleChange::isSetAside);
+		add(lines, surveys, "sample", Messages.ArchiveDiff_takenBack, SampleChange::isTakenBack);
+		add(lines, surveys, "sample", Messages.ArchiveDiff_withAnotherReason, SampleChange::isReasonChanged);
 		add(lines, surveys, "sample", "moved", SampleChange::isMoved);
-		add(lines, surveys, "sample", "with another time", SampleChange::isRetimed);
+		add(lines, surveys, "sample", Messages.ArchiveDiff_withAnotherTime, SampleChange::isRetimed);
 		count(lines, surveys, "added", SurveyDiff::readingsAdded);
 		count(lines, surveys, "removed", SurveyDiff::readingsRemoved);
 		count(lines, surveys, "changed", SurveyDiff::readingsChanged);

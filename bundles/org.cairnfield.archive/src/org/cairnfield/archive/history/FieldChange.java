@@ -11,6 +11,7 @@ public record FieldChange(String name, String before, String after) {
 
 	@Override
 	public String toString() {
-		return name + ": " + (before == null ? "not set" : before) + " -> " + (after == null ? "not set" : after);
+		return name + ": " + (before == null ? Messages.FieldChange_notSet : before) + " -> "
+				+ (after == null ? Messages.FieldChange_notSet : after);
 	}
 }

@@ -30,6 +30,7 @@ import org.cairnfield.archive.internal.resource.Loaded;
 import org.cairnfield.archive.internal.resource.WholeSurveys;
 import org.cairnfield.archive.internal.text.ArchiveLayout;
 import org.cairnfield.archive.internal.text.Migrations;
+import org.cairnfield.core.text.Words;
 
 /**
  * The save points of an archive, from the present one back. Reads only, and needs no lock. Commits that somebody made with
@@ -55,7 +56,8 @@ public final class History implements AutoCloseable {
 	public static History of(Path folder) throws IOException {
 		Path root = Places.real(folder);
 		if (!GitTraces.isRepository(root)) {
-			throw new ArchiveException(folder + " has no history", "make a save point, which begins one");
+			throw new ArchiveException(Words.bind(Messages.History_hasNoHistory, folder),
+					Messages.History_makeASavePointWhich);
 		}
 		return new History(root, GitFolder.open(root), Migrations.NONE);
 	}
@@ -71,7 +73,7 @@ public final class History implements AutoCloseable {
 		if (!found.damages().isEmpty()) {
 			Damage first = found.damages().get(0);
 			throw new DamagedException(
-					"the history of " + folder + " is damaged: " + first.file() + ": " + first.reason(),
+					Words.bind(Messages.History_theHistoryOfIsDamaged, folder, first.file(), first.reason()),
 					first.remedy(), found.damages());
 		}
 		return found.points();

@@ -23,6 +23,7 @@ import org.cairnfield.archive.internal.git.Tag;
 import org.cairnfield.archive.internal.text.FileKind;
 import org.cairnfield.archive.internal.text.ArchiveLayout;
 import org.cairnfield.archive.internal.text.LedgerLines;
+import org.cairnfield.core.text.Words;
 
 /**
  * A look through the whole history. What was looked at once is not read again, so make a new one for each look. Each method
@@ -56,14 +57,15 @@ public final class HistoryCheck {
 		String problem = audit.indexProblem();
 		return problem == null ? List.of()
 				: List.of(new Damage(".git/index", 0, problem,
-						"run 'git reset' in the folder, which writes it again and changes no file"));
+						Messages.HistoryCheck_runGitResetInThe));
 	}
 
 	/** What is wrong with what Git keeps of a release, each object's name computed again; empty if nothing is. */
 	public List<String> problemsOf(ReleaseTag release) {
 		try {
 			Tag tag = git.tag(release.version());
-			return tag == null ? List.of("there is no tag " + release.version()) : audit.problemsOf(tag);
+			return tag == null ? List.of(Words.bind(Messages.HistoryCheck_thereIsNoTag, release.version()))
+					: audit.problemsOf(tag);
 		} catch (IOException e) {
 			return List.of(e.getMessage());
 		}

@@ -138,7 +138,7 @@ final class LedgerAudit {
 	static List<LedgerLoss> inFolder(Map<String, List<String>> saved, Map<String, List<String>> folder) {
 		List<LedgerLoss> found = new ArrayList<>();
 		saved.forEach((path, lines) -> compare(path, lines, folder.getOrDefault(path, List.of()))
-				.forEach(loss -> found.add(loss.told("the folder", false))));
+				.forEach(loss -> found.add(loss.told(Messages.LedgerAudit_theFolder, false))));
 		return found;
 	}
 

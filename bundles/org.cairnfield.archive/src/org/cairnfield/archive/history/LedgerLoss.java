@@ -21,8 +21,8 @@ public record LedgerLoss(String where, String file, String what, int lines, Stri
 	public String toString() {
 		String shown = example.replace('\t', ' ');
 		return file + ", " + where + ": " + Count.of(lines, "verdict") + ' ' + what + ", "
-				+ (lines == 1 ? "" : "the first ") + '\''
+				+ (lines == 1 ? "" : Messages.LedgerLoss_theFirst) + '\''
 				+ (shown.length() > SHOWN ? shown.substring(0, SHOWN) + "…" : shown) + '\''
-				+ (putBack ? "; put back since" : "");
+				+ (putBack ? Messages.LedgerLoss_putBackSince : "");
 	}
 }

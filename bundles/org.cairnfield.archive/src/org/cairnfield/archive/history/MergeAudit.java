@@ -18,6 +18,7 @@ import org.cairnfield.archive.internal.resource.ArchiveReader;
 import org.cairnfield.archive.internal.text.ArchiveLayout;
 import org.cairnfield.archive.internal.text.LedgerLines;
 import org.cairnfield.archive.internal.text.Migrations;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Site;
 import org.cairnfield.model.Waiver;
@@ -150,9 +151,8 @@ final class MergeAudit {
 	private static Set<String> waivers(Archive archive) {
 		Set<String> names = new LinkedHashSet<>();
 		for (Waiver waiver : archive.getWaivers()) {
-			names.add("of rule " + waiver.getRule() + " by " + waiver.getPerson() + " at " + waiver.getTime() + ": "
-					+ waiver.getReason() + ", key "
-					+ waiver.getContentKey());
+			names.add(Words.bind(Messages.MergeAudit_ofRuleByAtKey, waiver.getRule(), waiver.getPerson(),
+					waiver.getTime(), waiver.getReason(), waiver.getContentKey()));
 		}
 		return names;
 	}
@@ -160,7 +160,8 @@ final class MergeAudit {
 	private static Set<String> comments(Archive archive) {
 		Set<String> names = new LinkedHashSet<>();
 		archive.getComments().forEach(
-				comment -> names.add(comment.getId() + " by " + comment.getPerson() + " on " + comment.getSubject()));
+				comment -> names.add(Words.bind(Messages.MergeAudit_byOn, comment.getId(), comment.getPerson(),
+						comment.getSubject())));
 		return names;
 	}
 

@@ -3,6 +3,7 @@ package org.cairnfield.archive.history;
 import java.util.List;
 
 import org.cairnfield.archive.fault.Damage;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.values.Count;
 
 /**
@@ -41,21 +42,23 @@ public record MergeLoss(SavePoint merge, SavePoint parent, String file, Kind kin
 
 	/** As damage of the archive, with what a person can do. */
 	public Damage damage() {
-		String what = Count.of(names.size(), kind.word) + (names.size() == 1 ? " (" : " (the first: ")
+		String what = Count.of(names.size(), kind.word) + (names.size() == 1 ? " (" : Messages.MergeLoss_theFirst)
 				+ names.get(0).replaceAll("\\s", " ") + ')';
-		return new Damage(file, 0, "the merge " + merge.shortId() + " by " + merge.person()
-				+ (other ? " has changed " + what + " of " : " has dropped " + what + ", which is in ")
-				+ parent.shortId(), remedy());
+		return new Damage(file, 0,
+				Words.bind(Messages.MergeLoss_theMergeBy, merge.shortId(), merge.person(),
+						other ? Words.bind(Messages.MergeLoss_hasChangedOf, what)
+								: Words.bind(Messages.MergeLoss_hasDroppedWhichIsIn, what),
+						parent.shortId()),
+				remedy());
 	}
 
 	private String remedy() {
-		String again = "merge again with Git: 'git reset --hard " + merge.parents().get(0) + "', then 'git merge "
-				+ String.join(" ", merge.parents().subList(1, merge.parents().size()))
-				+ "', keeping what both sides have";
+		String again = Words.bind(Messages.MergeLoss_mergeAgainWithGitGit, merge.parents().get(0),
+				String.join(" ", merge.parents().subList(1, merge.parents().size())));
 		if (other) {
 			return again;
 		}
-		return kind == Kind.VERDICT ? "restore the save point " + merge.shortId() + ", which puts dropped verdicts back"
-				: again + "; or restore the save point " + parent.shortId() + ", which has it";
+		return kind == Kind.VERDICT ? Words.bind(Messages.MergeLoss_restoreTheSavePointWhich, merge.shortId())
+				: Words.bind(Messages.MergeLoss_orRestoreTheSavePoint, again, parent.shortId());
 	}
 }

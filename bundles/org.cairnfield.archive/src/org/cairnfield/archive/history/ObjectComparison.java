@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
 
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Assignment;
 import org.cairnfield.model.Claim;
@@ -105,8 +106,8 @@ final class ObjectComparison {
 			return Unit.of(conflict).toString();
 		}
 		if (object instanceof Claim claim) {
-			return id(claim.eContainer()) + " = " + (claim.getValue() == null ? "none" : claim.getValue()) + " by "
-					+ claim.getPerson();
+			return Words.bind(Messages.ObjectComparison_by, id(claim.eContainer()),
+					claim.getValue() == null ? "none" : claim.getValue(), claim.getPerson());
 		}
 		return object instanceof Cluster cluster ? Integer.toString(cluster.getNumber()) : EcoreUtil.getID(object);
 	}
@@ -114,15 +115,16 @@ final class ObjectComparison {
 	/** The id, with what it stands for where nobody would know it by that. */
 	private static String shown(EObject object) {
 		if (object instanceof Comment comment) {
-			return id(object) + " by " + comment.getPerson() + " on " + comment.getSubject() + ": " + comment.getText();
+			return Words.bind(Messages.ObjectComparison_byOn, id(object), comment.getPerson(), comment.getSubject(),
+					comment.getText());
 		}
 		if (object instanceof RuleSetting setting) {
 			return id(object) + " = " + setting.getValue()
 					+ (setting.getReason() == null ? "" : ": " + setting.getReason());
 		}
 		if (object instanceof Assignment assignment) {
-			return id(object) + ": " + assignment.getShare() + " of split " + assignment.getSplit() + " to "
-					+ assignment.getReviewer();
+			return Words.bind(Messages.ObjectComparison_ofSplitTo, id(object), assignment.getShare(),
+					assignment.getSplit(), assignment.getReviewer());
 		}
 		return id(object);
 	}

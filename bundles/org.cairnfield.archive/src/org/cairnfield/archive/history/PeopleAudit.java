@@ -13,6 +13,7 @@ import org.cairnfield.archive.internal.text.ArchiveLayout;
 import org.cairnfield.archive.internal.text.LedgerLines;
 import org.cairnfield.archive.signature.Signature;
 import org.cairnfield.archive.signature.SignerList;
+import org.cairnfield.core.text.Words;
 
 /** Whether verdicts stand in commits that are signed by the people they name. */
 final class PeopleAudit {
@@ -52,9 +53,11 @@ final class PeopleAudit {
 			file.getValue().forEach(line -> verdicts.add(proofs.get(file.getKey()).get(line)));
 		}
 		List<String> problems = new ArrayList<>(signers.problems(last().id()));
-		present.unreadable().forEach(line -> problems.add(ArchiveLayout.PEOPLE + ", line " + line + ": names no key"));
+		present.unreadable().forEach(
+				line -> problems.add(Words.bind(Messages.PeopleAudit_lineNamesNoKey, ArchiveLayout.PEOPLE, line)));
 		List<String> changes = new ArrayList<>(signers.changes());
-		signers.settled(last().id()).forEach(problem -> changes.add(problem + "; a lead has signed a list since"));
+		signers.settled(last().id())
+				.forEach(problem -> changes.add(Words.bind(Messages.PeopleAudit_aLeadHasSignedA, problem)));
 		return new PeopleReport(present, changes, problems, verdicts);
 	}
 

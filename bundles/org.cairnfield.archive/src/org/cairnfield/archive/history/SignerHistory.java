@@ -18,6 +18,7 @@ import org.cairnfield.archive.internal.text.ArchiveLayout;
 import org.cairnfield.archive.signature.Signature;
 import org.cairnfield.archive.signature.Signature.State;
 import org.cairnfield.archive.signature.SignerList;
+import org.cairnfield.core.text.Words;
 
 /**
  * Which list of people counts at each commit. A change of the list counts where the commit that makes it is signed by a lead
@@ -100,7 +101,7 @@ final class SignerHistory {
 		}
 		SignerList list = blob == null ? SignerList.NOBODY : SignerList.of(git.content(blob));
 		if (isCutOff(commit)) {
-			changes.add("as in " + name(commit) + ", before which the clone has nothing");
+			changes.add(Words.bind(Messages.SignerHistory_asInBeforeWhichThe, name(commit)));
 			return new Counting(commit.id(), blob, list);
 		}
 		for (Counting one : before) {
@@ -108,17 +109,16 @@ final class SignerHistory {
 			Signature signature = git.signature(commit, leads);
 			if (signature.state() != State.GOOD || leads.isEmpty()) {
 				problems.put(commit.id(), before.size() > 1
-						? name(commit)
-								+ " brings together two lists that leads have changed, and no lead of each has signed it ("
-								+ signature + "): look what is missing"
-						: name(commit) + " changes " + ArchiveLayout.PEOPLE + " and is not signed by a lead ("
-								+ signature + "), so that the change does not count");
+						? Words.bind(Messages.SignerHistory_bringsTogetherTwoListsThat, name(commit), signature)
+						: Words.bind(Messages.SignerHistory_changesAndIsNotSigned, name(commit),
+								ArchiveLayout.PEOPLE, signature));
 				return before.stream().filter(side -> Objects.equals(blob, side.blob())).findFirst()
 						.orElse(before.get(0));
 			}
 			if (one == before.get(0)) {
-				changes.add((one == NOTHING ? "begun in " : "changed in ") + name(commit) + ", signed by "
-						+ signature.by() + " (" + signature.detail() + ')');
+				changes.add(Words.bind(Messages.SignerHistory_signedBy,
+						one == NOTHING ? Messages.SignerHistory_begunIn : Messages.SignerHistory_changedIn,
+						name(commit), signature.by(), signature.detail()));
 			}
 		}
 		return new Counting(commit.id(), blob, list);
@@ -169,6 +169,6 @@ final class SignerHistory {
 	}
 
 	private static String name(Commit commit) {
-		return "save point " + commit.id().substring(0, 8);
+		return Words.bind(Messages.SignerHistory_savePoint, commit.id().substring(0, 8));
 	}
 }

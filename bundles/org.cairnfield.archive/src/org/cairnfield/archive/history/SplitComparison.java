@@ -9,6 +9,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Function;
 
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.Split;
 import org.cairnfield.model.values.Labels;
 import org.cairnfield.model.values.Proposal;
@@ -39,7 +40,8 @@ final class SplitComparison {
 		for (int row = 0; row < labels.size(); row++) {
 			int cluster = labels.cluster(row);
 			texts.put(labels.key(row),
-					cluster == Labels.NOISE ? "noise" : "cluster " + cluster + ", " + labels.role(row));
+					cluster == Labels.NOISE ? "noise"
+							: Words.bind(Messages.SplitComparison_cluster, cluster, labels.role(row)));
 		}
 		return texts;
 	}
@@ -53,9 +55,8 @@ final class SplitComparison {
 	}
 
 	private static String text(Proposal proposal) {
-		return "cluster " + proposal.cluster() + ", r " + proposal.strengthR() + ", margin " + proposal.margin()
-				+ ", carrier "
-				+ proposal.carrier() + ", nearest " + proposal.nearestCluster();
+		return Words.bind(Messages.SplitComparison_clusterRMarginCarrierNearest, proposal.cluster(),
+				proposal.strengthR(), proposal.margin(), proposal.carrier(), proposal.nearestCluster());
 	}
 
 	private static <V> void compare(List<ObjectChange> changes, String what, Map<SampleKey, V> before,

@@ -21,6 +21,7 @@ import org.cairnfield.archive.internal.text.Migrations;
 import org.cairnfield.archive.internal.text.SampleParts;
 import org.cairnfield.archive.internal.text.SamplesText;
 import org.cairnfield.archive.internal.text.SplitText;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.Ledger;
 import org.cairnfield.model.Split;
 import org.cairnfield.model.values.SampleTable;
@@ -124,8 +125,8 @@ final class StateComparison {
 
 	private void note(PartReport report) {
 		if (report.isDamaged()) {
-			notes.add(report.damages().get(0).file() + " is damaged in one of the states: "
-					+ report.damages().get(0).reason());
+			notes.add(Words.bind(Messages.StateComparison_isDamagedInOneOf, report.damages().get(0).file(),
+					report.damages().get(0).reason()));
 		}
 	}
 

@@ -43,12 +43,12 @@ public record VerdictProof(String file, String id, String person, String entered
 		@Override
 		public String toString() {
 			return switch (this) {
-			case ENTERED -> "signed by who entered it";
-			case UNSIGNED -> "not signed";
-			case UNKNOWN -> "signature not known";
-			case OTHER -> "signed by somebody else";
-			case BAD -> "bad signature";
-			case MERGED -> "brought by a merge alone";
+			case ENTERED -> Messages.VerdictProof_signedByWhoEnteredIt;
+			case UNSIGNED -> Messages.VerdictProof_notSigned;
+			case UNKNOWN -> Messages.VerdictProof_signatureNotKnown;
+			case OTHER -> Messages.VerdictProof_signedBySomebodyElse;
+			case BAD -> Messages.VerdictProof_badSignature;
+			case MERGED -> Messages.VerdictProof_broughtByAMergeAlone;
 			default -> name().toLowerCase(Locale.ROOT);
 			};
 		}

@@ -10,6 +10,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 import org.cairnfield.archive.fault.ArchiveException;
+import org.cairnfield.core.text.Words;
 
 /**
  * Where people meet to exchange an archive: a bare repository of Git in a folder, or reached by ssh or http(s).
@@ -23,7 +24,7 @@ public record RemoteUrl(String text) {
 			.compile("(?:[A-Za-z0-9._-]+@)?[A-Za-z0-9][A-Za-z0-9.-]+:(?!//)[^:\\\\-].*");
 	private static final Pattern SCHEME = Pattern.compile("([A-Za-z][A-Za-z0-9+.-]+)://.*");
 	private static final Set<String> SCHEMES = Set.of("file", "ssh", "http", "https");
-	private static final String REMEDY = "name a folder, or a URL that begins with file://, ssh://, https:// or http://";
+	private static final String REMEDY = Messages.RemoteUrl_nameAFolderOrUrl;
 
 	/**
 	 * What a person entered; a folder is made absolute.
@@ -34,7 +35,7 @@ public record RemoteUrl(String text) {
 		String text = entered.strip();
 		if (text.isEmpty() || text.startsWith("-") || text.chars().anyMatch(Character::isISOControl)
 				|| text.contains("::")) {
-			throw new ArchiveException("not a place to exchange with: '" + text + "'", REMEDY);
+			throw new ArchiveException(Words.bind(Messages.RemoteUrl_notAPlaceToExchange, text), REMEDY);
 		}
 		Matcher scheme = SCHEME.matcher(text);
 		if (scheme.matches()) {
@@ -46,27 +47,27 @@ public record RemoteUrl(String text) {
 		try {
 			return new RemoteUrl(Path.of(text).toAbsolutePath().normalize().toString());
 		} catch (InvalidPathException e) {
-			throw new ArchiveException("not a place to exchange with: '" + text + "'", REMEDY, e);
+			throw new ArchiveException(Words.bind(Messages.RemoteUrl_notAPlaceToExchange, text), REMEDY, e);
 		}
 	}
 
 	private static RemoteUrl ofUrl(String text, String scheme) throws ArchiveException {
 		if (!SCHEMES.contains(scheme)) {
-			throw new ArchiveException("'" + scheme + "' is not supported: " + text, REMEDY);
+			throw new ArchiveException(Words.bind(Messages.RemoteUrl_isNotSupported, scheme, text), REMEDY);
 		}
 		try {
 			URI uri = new URI(text);
 			String user = uri.getRawUserInfo();
 			if (user != null && user.indexOf(':') >= 0) {
-				throw new ArchiveException("the URL holds a password, which would be kept and shown",
-						"leave it out: it is asked for from Git's credential helper, ~/.netrc, or CAIRNFIELD_USER and CAIRNFIELD_PASSWORD");
+				throw new ArchiveException(Messages.RemoteUrl_theUrlHoldsAPassword,
+						Messages.RemoteUrl_leaveItOutItIs);
 			}
 			if (!scheme.equals("file") && (uri.getHost() == null || uri.getHost().startsWith("-")
 					|| user != null && user.startsWith("-"))) {
-				throw new ArchiveException("no host in '" + text + "'", REMEDY);
+				throw new ArchiveException(Words.bind(Messages.RemoteUrl_noHostIn, text), REMEDY);
 			}
 		} catch (URISyntaxException e) {
-			throw new ArchiveException("not a URL: '" + text + "': " + e.getReason(), REMEDY, e);
+			throw new ArchiveException(Words.bind(Messages.RemoteUrl_notAUrl, text, e.getReason()), REMEDY, e);
 		}
 		return new RemoteUrl(text);
 	}

@@ -5,6 +5,8 @@ import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
+import org.cairnfield.core.text.Words;
+
 /**
  * What is known of the signature of a tag or a save point.
  *
@@ -54,6 +56,7 @@ public record Signature(State state, String by, String detail) {
 	/** In one line. */
 	@Override
 	public String toString() {
-		return state + (by.isEmpty() ? "" : ", by " + by) + (detail.isEmpty() ? "" : " (" + detail + ")");
+		return state + (by.isEmpty() ? "" : Words.bind(Messages.Signature_by, by))
+				+ (detail.isEmpty() ? "" : " (" + detail + ")");
 	}
 }

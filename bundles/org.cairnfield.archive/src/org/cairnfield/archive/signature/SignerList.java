@@ -13,6 +13,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 import org.cairnfield.archive.fault.ArchiveException;
+import org.cairnfield.core.text.Words;
 
 /**
  * People and the SSH keys that they sign with, in the format in which ssh-keygen reads allowed signers: a line a key. A lead's
@@ -93,9 +94,9 @@ public final class SignerList {
 		Optional<Signatory> owner = signatories().stream().filter(s -> s.key().equals(added.key())).findFirst();
 		if (owner.isPresent()) {
 			throw new ArchiveException(
-					"the key " + added.fingerprint() + " is that of " + String.join(", ", owner.get().names())
-							+ " already",
-					"name another key, or remove that person first");
+					Words.bind(Messages.SignerList_theKeyIsThatOf, added.fingerprint(),
+							String.join(", ", owner.get().names())),
+					Messages.SignerList_nameAnotherKeyOrRemove);
 		}
 		List<String> more = new ArrayList<>(lines);
 		more.add((name.contains(" ") ? '"' + name + '"' : name) + " namespaces=\"git" + (added.lead() ? "," + LEAD : "")
@@ -106,20 +107,19 @@ public final class SignerList {
 
 	private static Signatory signatory(String name, String publicKey, boolean lead) throws ArchiveException {
 		if (publicKey.contains("PRIVATE KEY")) {
-			throw new ArchiveException("that is a private key, which belongs in no archive",
-					"name the file with the public key, which ends in .pub");
+			throw new ArchiveException(Messages.SignerList_thatIsAPrivateKey,
+					Messages.SignerList_nameTheFileWithThe);
 		}
 		if (name.isBlank() || !name.strip().equals(name)
 				|| name.chars().anyMatch(c -> NOT_IN_NAMES.indexOf(c) >= 0 || Character.isISOControl(c))) {
-			throw new ArchiveException("a list of signers cannot hold the name '" + name + "'",
-					"give a name without any of " + NOT_IN_NAMES
-							+ ", without line breaks, and without spaces around it");
+			throw new ArchiveException(Words.bind(Messages.SignerList_aListOfSignersCannot, name),
+					Words.bind(Messages.SignerList_giveANameWithoutAny, NOT_IN_NAMES));
 		}
 		Signatory found = read("x " + publicKey.strip());
 		if (found == null || publicKey.strip().lines().count() != 1
 				|| !TYPE.matcher(publicKey.strip().split("\\s")[0]).matches()) {
-			throw new ArchiveException("that is no public key of SSH",
-					"name a file as ssh-keygen writes it, with type and key in one line");
+			throw new ArchiveException(Messages.SignerList_thatIsNoPublicKey,
+					Messages.SignerList_nameAFileAsSsh);
 		}
 		return new Signatory(List.of(name), lead, found.type(), found.key(), found.fingerprint());
 	}
@@ -137,19 +137,19 @@ public final class SignerList {
 				rest.add(lines.get(i));
 			} else if (signatory.names().size() > 1) {
 				throw new ArchiveException(
-						"the key of " + name + " is also that of " + String.join(", ", signatory.names()),
-						"edit the file by hand");
+						Words.bind(Messages.SignerList_theKeyOfIsAlso, name, String.join(", ", signatory.names())),
+						Messages.SignerList_editTheFileByHand);
 			}
 		}
 		if (rest.size() == lines.size()) {
-			throw new ArchiveException("the list names nobody '" + name + "'", "it names "
-					+ (isEmpty() ? "nobody at all"
+			throw new ArchiveException(Words.bind(Messages.SignerList_theListNamesNobody, name),
+					Words.bind(Messages.SignerList_itNames, isEmpty() ? Messages.SignerList_nobodyAtAll
 							: String.join(", ", signatories().stream().flatMap(s -> s.names().stream()).toList())));
 		}
 		SignerList left = new SignerList(rest);
 		if (left.leads().isEmpty()) {
-			throw new ArchiveException(name + " is the only lead, and nobody could change the list any more",
-					"add another lead first");
+			throw new ArchiveException(Words.bind(Messages.SignerList_isTheOnlyLeadAnd, name),
+					Messages.SignerList_addAnotherLeadFirst);
 		}
 		return left;
 	}

@@ -9,13 +9,14 @@ import org.cairnfield.archive.Mode;
 import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.archive.history.PastState;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.release.ReleaseBook;
 import org.cairnfield.curation.release.ReleasedState;
 import org.cairnfield.curation.timeline.Ageing;
 import org.cairnfield.curation.timeline.AgeingRow;
 import picocli.CommandLine.Command;
 
-@Command(name = "ageing", description = "Measure each release, and the archive as it is, on every survey that is later than all of its own at that site.")
+@Command(name = "ageing", description = "${bundle:AgeingCommand_what}")
 final class AgeingCommand extends ArchiveCommand {
 
 	@Override
@@ -30,7 +31,7 @@ final class AgeingCommand extends ArchiveCommand {
 		for (ReleasedState release : book.list()) {
 			String version = release.version().toString();
 			PastState then = book.openReadOnly(version);
-			requireSound("release " + version, then.damages());
+			requireSound(Words.bind(Messages.AgeingCommand_release, version), then.damages());
 			rows.addAll(Ageing.of(version, then.archive(), archive.archive(), workers));
 		}
 		rows.addAll(Ageing.of("", archive.archive(), archive.archive(), workers));
@@ -47,12 +48,13 @@ final class AgeingCommand extends ArchiveCommand {
 			return;
 		}
 		rows.forEach(
-				row -> out().println(String.format(Locale.ROOT, "%-10s %s of %s, on %s of %s: %.2f m (%.2f to %.2f)",
-						row.map().isEmpty() ? "as it is" : row.map(), row.site(), row.newest(), row.survey(),
+				row -> out().println(String.format(Locale.ROOT, Messages.AgeingCommand_ofOnOfMTo,
+						row.map().isEmpty() ? Messages.AgeingCommand_asItIs : row.map(), row.site(), row.newest(),
+						row.survey(),
 						row.date(), row.error().metres(),
 						row.error().interval().low(), row.error().interval().high())));
 		if (rows.isEmpty()) {
-			out().println("no survey is later than those of the maps");
+			out().println(Messages.AgeingCommand_noSurveyIsLaterThan);
 		}
 	}
 }

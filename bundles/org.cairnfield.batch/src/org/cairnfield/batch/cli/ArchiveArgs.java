@@ -9,13 +9,13 @@ import picocli.CommandLine.Option;
 /** Which archive, and who works on it. */
 final class ArchiveArgs {
 
-	@Option(names = "--archive", required = true, paramLabel = "DIR", description = "Folder of the archive.")
+	@Option(names = "--archive", required = true, paramLabel = "DIR", descriptionKey = "ArchiveArgs_archive")
 	Path folder;
 
-	@Option(names = "--person", converter = PersonArgument.class, paramLabel = "NAME", description = "Who makes the change; otherwise whom the environment variable CAIRNFIELD_PERSON names, or else the user of this machine.")
+	@Option(names = "--person", converter = PersonArgument.class, paramLabel = "NAME", descriptionKey = "ArchiveArgs_person")
 	Person person;
 
-	@Option(names = "--note", paramLabel = "TEXT", description = "Why, for the history.")
+	@Option(names = "--note", paramLabel = "TEXT", descriptionKey = "ArchiveArgs_note")
 	String note;
 
 	@Mixin

@@ -7,6 +7,7 @@ import org.cairnfield.archive.fault.Damage;
 import org.cairnfield.archive.fault.DamagedException;
 import org.cairnfield.archive.history.SavePoint;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.check.RuleCheck;
 import org.cairnfield.curation.rules.RuleResult;
 import picocli.CommandLine.Mixin;
@@ -49,7 +50,7 @@ abstract class ArchiveCommand extends SurveyCommand {
 	/** Says which rules broke, and so found nothing. */
 	void reportBroken(RuleCheck check) {
 		for (RuleResult failed : check.result().failed()) {
-			err().println("cairnfield: rule " + failed.rule() + " broke: " + failed.outcome());
+			err().println(Words.bind(Messages.ArchiveCommand_cairnfieldRuleBroke, failed.rule(), failed.outcome()));
 		}
 	}
 

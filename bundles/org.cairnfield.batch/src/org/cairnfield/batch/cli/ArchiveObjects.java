@@ -3,6 +3,7 @@ package org.cairnfield.batch.cli;
 import java.util.List;
 import java.util.Optional;
 import org.cairnfield.archive.fault.ArchiveException;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.AccessPoint;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Device;
@@ -13,7 +14,7 @@ import org.eclipse.emf.ecore.EObject;
 /** Objects of an archive by what a person types, such as {@code floor:tide-house/0}. */
 final class ArchiveObjects {
 
-	private static final String FORMS = "write archive, site:SITE, floor:SITE/LEVEL, survey:SURVEY, device:DEVICE or access-point:ADDRESS";
+	private static final String FORMS = Messages.ArchiveObjects_writeArchiveSiteSiteFloor;
 
 	private final Archive archive;
 
@@ -28,7 +29,7 @@ final class ArchiveObjects {
 		}
 		String[] parts = typed.split(":", 2);
 		if (parts.length < 2) {
-			throw new ArchiveException("'" + typed + "' names no object of an archive", FORMS);
+			throw new ArchiveException(Words.bind(Messages.ArchiveObjects_namesNoObjectOfAn, typed), FORMS);
 		}
 		String name = parts[1];
 		return switch (parts[0]) {
@@ -37,7 +38,8 @@ final class ArchiveObjects {
 		case "survey" -> ArchiveWork.named("survey", surveys(), Survey::getId, name);
 		case "device" -> ArchiveWork.named("device", archive.getDevices(), Device::getId, name);
 		case "access-point" -> accessPoint(name);
-		default -> throw new ArchiveException("an archive has no objects of the kind '" + parts[0] + "'", FORMS);
+		default ->
+			throw new ArchiveException(Words.bind(Messages.ArchiveObjects_anArchiveHasNoObjects, parts[0]), FORMS);
 		};
 	}
 
@@ -48,8 +50,8 @@ final class ArchiveObjects {
 	private EObject floor(String name) throws ArchiveException {
 		int slash = name.lastIndexOf('/');
 		if (slash < 0) {
-			throw new ArchiveException("'" + name + "' names no floor",
-					"write floor:SITE/LEVEL, such as floor:tide-house/0");
+			throw new ArchiveException(Words.bind(Messages.ArchiveObjects_namesNoFloor, name),
+					Messages.ArchiveObjects_writeFloorSiteLevelSuch);
 		}
 		Site site = ArchiveWork.site(archive, name.substring(0, slash));
 		return ArchiveWork.named("floor", site.getFloors(), floor -> Integer.toString(floor.getLevel()),
@@ -60,7 +62,8 @@ final class ArchiveObjects {
 		Optional<AccessPoint> found = archive.getAccessPoints().stream()
 				.filter(each -> name.equals(each.getId()) || name.equalsIgnoreCase(each.getAddress()))
 				.findFirst();
-		return found.orElseThrow(() -> new ArchiveException("the archive has no access point '" + name + "'",
-				"name it by its address or id"));
+		return found.orElseThrow(
+				() -> new ArchiveException(Words.bind(Messages.ArchiveObjects_theArchiveHasNoAccess, name),
+						Messages.ArchiveObjects_nameItByItsAddress));
 	}
 }

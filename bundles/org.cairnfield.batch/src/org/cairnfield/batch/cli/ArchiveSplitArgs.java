@@ -2,6 +2,7 @@ package org.cairnfield.batch.cli;
 
 import java.util.stream.Collectors;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.split.SplitMaker;
 import org.cairnfield.curation.split.SplitPlan;
 import org.cairnfield.curation.split.SplitRequest;
@@ -23,16 +24,16 @@ final class ArchiveSplitArgs {
 	@Spec(Spec.Target.MIXEE)
 	CommandSpec spec;
 
-	@Option(names = "--name", paramLabel = "NAME", description = "With --archive: name of the split that is kept.")
+	@Option(names = "--name", paramLabel = "NAME", descriptionKey = "ArchiveSplitArgs_name")
 	String name;
 
-	@Option(names = "--scope", paramLabel = "SCOPE", defaultValue = "archive", description = "With --archive: archive (default), site/ID or site/ID/LEVEL.")
+	@Option(names = "--scope", paramLabel = "SCOPE", defaultValue = "archive", descriptionKey = "ArchiveSplitArgs_scope")
 	String scope;
 
-	@Option(names = "--per-floor", description = "With --archive: one split for each floor of the scope, named NAME.SITE.LEVEL.")
+	@Option(names = "--per-floor", descriptionKey = "ArchiveSplitArgs_perFloor")
 	boolean perFloor;
 
-	@Option(names = "--method", paramLabel = "METHOD", description = "With --archive: k-means, affinity or kernel-reduction in place of DBSCAN, in the setting that wins on held-out training positions; or best, for whatever of all wins there.")
+	@Option(names = "--method", paramLabel = "METHOD", descriptionKey = "ArchiveSplitArgs_method")
 	String method;
 
 	/** Makes the splits that were asked for. */
@@ -44,14 +45,15 @@ final class ArchiveSplitArgs {
 		if (request.epsilon().isPresent() || request.minPts().isPresent() || request.pcaShare().isPresent()
 				|| request.search().isPresent()) {
 			throw new ParameterException(spec.commandLine(),
-					"--method finds its setting and search itself: leave --epsilon, --min-pts, --pca and --search out");
+					Messages.ArchiveSplitArgs_methodFindsItsSettingAnd);
 		}
 		if (method.equals(BEST)) {
 			return new MethodSplits().best(archive, plan, workers);
 		}
 		StudyMethod wanted = wanted();
 		MethodSplits.whyNot(wanted).ifPresent(why -> {
-			throw new ParameterException(spec.commandLine(), "a split by " + method + " is not kept: " + why);
+			throw new ParameterException(spec.commandLine(),
+					Words.bind(Messages.ArchiveSplitArgs_aSplitByIsNot, method, why));
 		});
 		return new MethodSplits().make(archive, plan, wanted, workers);
 	}
@@ -60,16 +62,15 @@ final class ArchiveSplitArgs {
 		try {
 			return StudyMethod.of(method);
 		} catch (IllegalArgumentException e) {
-			throw new ParameterException(spec.commandLine(), "--method must be one of "
-					+ MethodSplits.KEPT.stream().map(StudyMethod::code).collect(Collectors.joining(", ")) + " or "
-					+ BEST + ", was '" + method + "'");
+			throw new ParameterException(spec.commandLine(), Words.bind(Messages.ArchiveSplitArgs_methodMustBeOneOf,
+					MethodSplits.KEPT.stream().map(StudyMethod::code).collect(Collectors.joining(", ")), BEST, method));
 		}
 	}
 
 	SplitPlan plan(SplitRequest request) {
 		if (name == null) {
 			throw new ParameterException(spec.commandLine(),
-					"--name must say under which name the archive keeps the split");
+					Messages.ArchiveSplitArgs_nameMustSayUnderWhich);
 		}
 		try {
 			return new SplitPlan(name, Scope.parse(scope), perFloor, request);

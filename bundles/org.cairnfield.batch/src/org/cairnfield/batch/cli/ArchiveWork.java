@@ -11,6 +11,7 @@ import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.archive.fault.Damage;
 import org.cairnfield.archive.fault.DamagedException;
 import org.cairnfield.archive.history.Person;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.split.SplitsInRelease;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Site;
@@ -39,7 +40,7 @@ final class ArchiveWork {
 				command.meet(archive.damages());
 				requireUse(folder, archive, mode, onDamage);
 				if (!archive.damages().isEmpty() && !command.json) {
-					command.out().println("DAMAGED: what follows rests on what can still be read of the archive");
+					command.out().println(Messages.ArchiveWork_damagedWhatFollowsRestsOn);
 				}
 			}
 			work.on(archive);
@@ -58,21 +59,21 @@ final class ArchiveWork {
 	/** @throws ArchiveException where the archive cannot be changed, for a command that would */
 	static void requireWritable(Path folder, OpenArchive archive) throws ArchiveException {
 		if (!archive.damages().isEmpty()) {
-			throw new DamagedException(folder + " is damaged, and nothing was changed",
-					"mend the files that are named, or go back to a save point with \"restore\"", archive.damages());
+			throw new DamagedException(Words.bind(Messages.ArchiveWork_isDamagedAndNothingWas, folder),
+					Messages.ArchiveWork_mendTheFilesThatAre, archive.damages());
 		}
 		if (archive.readOnlyReason().isPresent()) {
-			throw new ArchiveException(folder + " cannot be changed: " + archive.readOnlyReason().get(),
-					"nothing was changed");
+			throw new ArchiveException(
+					Words.bind(Messages.ArchiveWork_cannotBeChanged, folder, archive.readOnlyReason().get()),
+					Messages.ArchiveWork_nothingWasChanged);
 		}
 	}
 
 	/** @throws DamagedException where anything is wrong with what a command would read */
 	static void requireSound(String what, List<Damage> damages) throws DamagedException {
 		if (!damages.isEmpty()) {
-			throw new DamagedException(what + " is damaged, and nothing was done with it",
-					"mend the files that are named, go back to a"
-							+ " save point with \"restore\", or go on with what is left by --despite-damage",
+			throw new DamagedException(Words.bind(Messages.ArchiveWork_isDamagedAndNothingWas2, what),
+					Messages.ArchiveWork_mendTheFilesThatAre2,
 					damages);
 		}
 	}
@@ -80,7 +81,8 @@ final class ArchiveWork {
 	/** Saves and makes a save point; tells which, for a person. */
 	static String record(OpenArchive archive, Person person, String note) throws Exception {
 		return archive.savePoint(PersonArgument.orUser(person), note)
-				.map(point -> "save point " + point.shortId() + ": " + point.summary()).orElse("nothing changed");
+				.map(point -> Words.bind(Messages.ArchiveWork_savePoint, point.shortId(), point.summary()))
+				.orElse(Messages.ArchiveWork_nothingChanged);
 	}
 
 	/**
@@ -102,10 +104,10 @@ final class ArchiveWork {
 				.map(each -> id.apply(each) + " (" + SiblingNames.label(each) + ')')
 				.collect(Collectors.joining(", "));
 		throw found.isEmpty()
-				? new ArchiveException("the archive has no " + kind + " '" + typed + "'",
-						"its " + kind + "s are " + choice)
-				: new ArchiveException(found.size() + " " + kind + "s have the name '" + typed + "'",
-						"name the one that is meant by its id: " + choice);
+				? new ArchiveException(Words.bind(Messages.ArchiveWork_theArchiveHasNo, kind, typed),
+						Words.bind(Messages.ArchiveWork_itsSAre, kind, choice))
+				: new ArchiveException(Words.bind(Messages.ArchiveWork_sHaveTheName, found.size(), kind, typed),
+						Words.bind(Messages.ArchiveWork_nameTheOneThatIs, choice));
 	}
 
 	/** Likewise, a site. */
@@ -125,17 +127,20 @@ final class ArchiveWork {
 	static Split split(Archive archive, String id) throws ArchiveException {
 		List<Split> splits = archive.getSplits();
 		if (splits.isEmpty()) {
-			throw new ArchiveException("the archive has no split" + (id == null ? "" : " '" + id + "'"),
-					"make one with \"split --archive\"");
+			throw new ArchiveException(
+					Words.bind(Messages.ArchiveWork_theArchiveHasNoSplit, id == null ? "" : " '" + id + "'"),
+					Messages.ArchiveWork_makeOneWithSplitArchive);
 		}
 		if (id == null && splits.size() == 1) {
 			return splits.get(0);
 		}
-		String ids = "its splits are " + splits.stream().map(Split::getId).collect(Collectors.joining(", "));
+		String ids = Words.bind(Messages.ArchiveWork_itsSplitsAre,
+				splits.stream().map(Split::getId).collect(Collectors.joining(", ")));
 		if (id == null) {
-			throw new ArchiveException("which split of the archive is meant has to be named, with --split", ids);
+			throw new ArchiveException(Messages.ArchiveWork_whichSplitOfTheArchive, ids);
 		}
 		return splits.stream().filter(split -> id.equals(split.getId())).findFirst()
-				.orElseThrow(() -> new ArchiveException("the archive has no split '" + id + "'", ids));
+				.orElseThrow(
+						() -> new ArchiveException(Words.bind(Messages.ArchiveWork_theArchiveHasNoSplit2, id), ids));
 	}
 }

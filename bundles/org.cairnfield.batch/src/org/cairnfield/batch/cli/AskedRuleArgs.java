@@ -2,6 +2,7 @@ package org.cairnfield.batch.cli;
 
 import java.util.List;
 import org.cairnfield.archive.OpenArchive;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.check.RuleSettings;
 import org.cairnfield.curation.check.RulesAsTold;
 import org.cairnfield.curation.rules.Parameter;
@@ -14,9 +15,7 @@ import picocli.CommandLine.ParameterException;
 /** Which cleaning rules are asked, and what they are told: what the archive keeps, unless options say otherwise for this once. */
 final class AskedRuleArgs extends RuleArgs {
 
-	@Option(names = "--set", paramLabel = "RULE.NUMBER=VALUE", description = {
-			"A number that a rule goes by, for this once, whatever the archive keeps; may be repeated.",
-			"\"rules\" lists them, and keeps one with the archive." })
+	@Option(names = "--set", paramLabel = "RULE.NUMBER=VALUE", descriptionKey = "AskedRuleArgs_set")
 	List<String> set = List.of();
 
 	/** Refuses what is wrong in any archive. */
@@ -51,14 +50,15 @@ final class AskedRuleArgs extends RuleArgs {
 		int point = text.indexOf('.');
 		if (point < 1 || equal < point) {
 			throw new ParameterException(spec.commandLine(),
-					"'" + text + "' is not of the form RULE.NUMBER=VALUE, such as few-readings.fewest-readings=4");
+					Words.bind(Messages.AskedRuleArgs_isNotOfTheForm, text));
 		}
 		try {
 			Rule rule = CleaningRules.registry().rule(text.substring(0, point));
 			return setting.of(rule, rule.parameter(text.substring(point + 1, equal)),
 					Double.parseDouble(text.substring(equal + 1).strip()));
 		} catch (NumberFormatException e) {
-			throw new ParameterException(spec.commandLine(), "'" + text.substring(equal + 1) + "' is no number", e);
+			throw new ParameterException(spec.commandLine(),
+					Words.bind(Messages.AskedRuleArgs_isNoNumber, text.substring(equal + 1)), e);
 		} catch (IllegalArgumentException e) {
 			throw new ParameterException(spec.commandLine(), e.getMessage(), e);
 		}
@@ -71,13 +71,14 @@ final class AskedRuleArgs extends RuleArgs {
 				.put("value", each.parameter() == null ? null : each.value())
 				.put("default", each.parameter() == null ? null : each.parameter().usual())
 				.put("asked", each.parameter() != null || each.forOnce())
-				.put("reason", each.kept().reason()).put("from", each.forOnce() ? "command line" : "archive").fields())
+				.put("reason", each.kept().reason())
+				.put("from", each.forOnce() ? Messages.AskedRuleArgs_commandLine : "archive").fields())
 				.toList())
 				.put("settingProblems", told.problems());
 	}
 
 	/** What rules are told otherwise than usual, for a person. */
 	static void print(RulesAsTold told, SurveyCommand command) {
-		told.words().forEach(words -> command.out().println("rule setting " + words));
+		told.words().forEach(words -> command.out().println(Words.bind(Messages.AskedRuleArgs_ruleSetting, words)));
 	}
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import org.cairnfield.archive.Mode;
 import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.decide.ReviewPolicy;
 import org.cairnfield.curation.team.Assigned;
 import org.cairnfield.curation.team.Assigning;
@@ -15,20 +16,20 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 
-@Command(name = "assign", description = { "Assign proposals of a split to reviewers, as one save point.",
-		"Several may have the same proposals; it says how many. \"assignments\" lists who has what and takes assignments away." })
+@Command(name = "assign", description = { "${bundle:AssignCommand_what}",
+		"${bundle:AssignCommand_more}" })
 final class AssignCommand extends ArchiveCommand {
 
-	@Option(names = "--split", paramLabel = "NAME", description = "Which split; needed where there are several.")
+	@Option(names = "--split", paramLabel = "NAME", descriptionKey = "AssignCommand_split")
 	String splitName;
 
-	@Option(names = "--to", split = ",", paramLabel = "NAME", description = "Who is to review; several names with commas between them have the same proposals.")
+	@Option(names = "--to", split = ",", paramLabel = "NAME", descriptionKey = "AssignCommand_to")
 	List<String> to = List.of();
 
-	@Option(names = "--by", paramLabel = "SHARE", description = "With --to: which proposals, as \"band NAME\", \"site ID\", \"floor ID/LEVEL\" or \"part N/OF\".")
+	@Option(names = "--by", paramLabel = "SHARE", descriptionKey = "AssignCommand_by")
 	String by;
 
-	@Option(names = "--equally", split = ",", paramLabel = "NAME", description = "Parts of about the same size, one for each of these names. Each sample is in the same part on every computer.")
+	@Option(names = "--equally", split = ",", paramLabel = "NAME", descriptionKey = "AssignCommand_equally")
 	List<String> equally = List.of();
 
 	private Share share;
@@ -42,7 +43,7 @@ final class AssignCommand extends ArchiveCommand {
 	void checkArguments() {
 		if (equally.isEmpty() == to.isEmpty() || to.isEmpty() != (by == null)) {
 			throw new ParameterException(spec.commandLine(),
-					"give either --to NAME with --by SHARE, or --equally NAME,NAME");
+					Messages.AssignCommand_giveEitherToNameWith);
 		}
 		try {
 			share = by == null ? null : Share.parse(by);
@@ -72,8 +73,8 @@ final class AssignCommand extends ArchiveCommand {
 			return;
 		}
 		made.forEach(each -> out().println(
-				"assigned     " + each.share() + " to " + each.reviewer() + ": " + shares.size(each.share()) + " of "
-						+ shares.proposals() + " proposals"));
-		out().println("unassigned   " + shares.unassigned());
+				Words.bind(Messages.AssignCommand_assignedToOfProposals, each.share(), each.reviewer(),
+						shares.size(each.share()), shares.proposals())));
+		out().println(Words.bind(Messages.AssignCommand_unassigned, shares.unassigned()));
 	}
 }

@@ -10,6 +10,7 @@ import java.util.Set;
 import org.cairnfield.archive.Mode;
 import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.decide.Agreement;
 import org.cairnfield.curation.decide.ReviewPolicy;
 import org.cairnfield.curation.decide.Standings;
@@ -24,14 +25,14 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 
 @Command(name = "assignments", description = {
-		"List who is to review which proposals, how far each has come, and how far each agrees with others.",
-		"With --remove: takes assignments away, as one save point. Verdicts stay." })
+		"${bundle:AssignmentsCommand_what}",
+		"${bundle:AssignmentsCommand_more}" })
 final class AssignmentsCommand extends ArchiveCommand {
 
-	@Option(names = "--split", paramLabel = "NAME", description = "Only those of this split.")
+	@Option(names = "--split", paramLabel = "NAME", descriptionKey = "AssignmentsCommand_split")
 	String splitName;
 
-	@Option(names = "--remove", paramLabel = "ID", description = "Take that assignment away; may be repeated.")
+	@Option(names = "--remove", paramLabel = "ID", descriptionKey = "AssignmentsCommand_remove")
 	List<String> remove = List.of();
 
 	@Override
@@ -46,7 +47,7 @@ final class AssignmentsCommand extends ArchiveCommand {
 			for (String id : remove) {
 				if (!known.contains(id)) {
 					throw new ParameterException(spec.commandLine(),
-							"no assignment has the id '" + id + "'; \"assignments\" lists them");
+							Words.bind(Messages.AssignmentsCommand_noAssignmentHasTheId, id));
 				}
 			}
 			Assigning.remove(archive.archive(), remove).apply();
@@ -66,14 +67,14 @@ final class AssignmentsCommand extends ArchiveCommand {
 				}
 			} else {
 				Assigned.of(archive.archive(), id)
-						.forEach(each -> note("assignment " + each.id() + " (" + each.share() + " to " + each.reviewer()
-								+ ") is of split " + id + ", which is gone; --remove takes it away"));
+						.forEach(each -> note(Words.bind(Messages.AssignmentsCommand_assignmentToIsOfSplit,
+								each.id(), each.share(), each.reviewer(), id)));
 			}
 		}
 		if (json) {
 			printJson(new Json().put("splits", told));
 		} else if (told.isEmpty()) {
-			out().println("nothing is assigned");
+			out().println(Messages.AssignmentsCommand_nothingIsAssigned);
 		}
 	}
 
@@ -112,16 +113,17 @@ final class AssignmentsCommand extends ArchiveCommand {
 	}
 
 	private void print(WorkShares shares, List<ShareProgress> progress) {
-		out().println("split        " + shares.split() + ": " + shares.proposals() + " proposals, "
-				+ shares.unassigned() + " assigned to nobody");
+		out().println(Words.bind(Messages.AssignmentsCommand_splitProposalsAssignedToNobody, shares.split(),
+				shares.proposals(), shares.unassigned()));
 		shares.assignments()
 				.forEach(each -> out().println(
-						"             " + each.id() + "  " + each.share() + " to " + each.reviewer() + ", assigned by "
-								+ each.person() + " at " + each.time()));
+						Words.bind(Messages.AssignmentsCommand_toAssignedByAt, each.id(), each.share(),
+								each.reviewer(), each.person(), each.time())));
 		if (progress.isEmpty()) {
 			return;
 		}
-		ConsoleTable table = new ConsoleTable("reviewer", "proposals", "given", "by others", "to do", "2nd due",
+		ConsoleTable table = new ConsoleTable("reviewer", "proposals", "given", Messages.AssignmentsCommand_byOthers,
+				Messages.AssignmentsCommand_toDo, Messages.AssignmentsCommand_2ndDue,
 				"disputed", "agreement");
 		for (ShareProgress each : progress) {
 			table.row(each.reviewer(), text(each.proposals()), text(each.given()), text(each.byOthers()),
@@ -137,7 +139,7 @@ final class AssignmentsCommand extends ArchiveCommand {
 
 	private static String agreement(Agreement agreement) {
 		return agreement.kappa().items() == 0 ? "–"
-				: String.format(Locale.ROOT, "%.0f %% of %d", 100 * agreement.kappa().observed(),
+				: String.format(Locale.ROOT, Messages.AssignmentsCommand_of, 100 * agreement.kappa().observed(),
 						agreement.kappa().items())
 						+ (agreement.isDegenerate() ? ""
 								: String.format(Locale.ROOT, ", κ %.2f", agreement.kappa().value()).replace("-", "−"));

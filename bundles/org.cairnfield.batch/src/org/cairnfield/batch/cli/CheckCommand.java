@@ -8,6 +8,7 @@ import java.util.TreeMap;
 import org.cairnfield.archive.Mode;
 import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.check.RuleCheck;
 import org.cairnfield.curation.check.RulesAsTold;
 import org.cairnfield.curation.rules.Alternative;
@@ -21,19 +22,20 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 
-@Command(name = "check", description = "Check the map of an archive for what is wrong with it. Changes nothing.")
+@Command(name = "check", description = "${bundle:CheckCommand_what}")
 final class CheckCommand extends ArchiveCommand {
 
 	@Mixin
 	AskedRuleArgs ruleArgs;
 
-	@Option(names = "--most", paramLabel = "N", defaultValue = "5", description = "Findings listed of each rule; default ${DEFAULT-VALUE}. --json lists all.")
+	@Option(names = "--most", paramLabel = "N", defaultValue = "5", descriptionKey = "CheckCommand_most")
 	int most;
 
 	@Override
 	void checkArguments() {
 		if (most < 0) {
-			throw new ParameterException(spec.commandLine(), "--most must be a number from 0 up, not " + most);
+			throw new ParameterException(spec.commandLine(),
+					Words.bind(Messages.CheckCommand_mostMustBeANumber, most));
 		}
 		ruleArgs.check(spec);
 	}
@@ -74,28 +76,30 @@ final class CheckCommand extends ArchiveCommand {
 				continue;
 			}
 			out().println(rule.id() + ": " + rule.title() + " (" + findings.size()
-					+ (waived == 0 ? ")" : ", " + waived + " waived)"));
+					+ (waived == 0 ? ")" : Words.bind(Messages.CheckCommand_waived, waived)));
 			for (Finding finding : findings.subList(0, Math.min(most, findings.size()))) {
 				out().println("  " + word(finding.severity()) + "  " + finding.contentKey() + "  " + finding.message()
 						+ (finding.precision().isEmpty() ? ""
-								: String.format(Locale.ROOT, "  [right here: %.0f %%]",
+								: String.format(Locale.ROOT, Messages.CheckCommand_rightHere,
 										100 * finding.precision().getAsDouble()))
-						+ finding.remedy().map(r -> "  [remedy: " + r.preview() + others(finding) + "]").orElse(""));
+						+ finding.remedy()
+								.map(r -> Words.bind(Messages.CheckCommand_remedy, r.preview(), others(finding)))
+								.orElse(""));
 			}
 			if (findings.size() > most) {
-				out().println("  … and " + (findings.size() - most) + " more");
+				out().println(Words.bind(Messages.CheckCommand_andMore, findings.size() - most));
 			}
 		}
 		out().println();
 		AskedRuleArgs.print(told, this);
-		out().println(count(check, Severity.ERROR) + " errors, " + count(check, Severity.WARNING) + " warnings, "
-				+ count(check, Severity.NOTE) + " notes, " + check.waived().size() + " waived, in "
-				+ check.map().surveyed().size() + " samples");
+		out().println(Words.bind(Messages.CheckCommand_errorsWarningsNotesWaivedIn, count(check, Severity.ERROR),
+				count(check, Severity.WARNING), count(check, Severity.NOTE), check.waived().size(),
+				check.map().surveyed().size()));
 	}
 
 	private static String others(Finding finding) {
 		List<String> others = finding.alternatives().stream().skip(1).map(Alternative::name).toList();
-		return others.isEmpty() ? "" : "; or --alternative " + String.join(", ", others);
+		return others.isEmpty() ? "" : Words.bind(Messages.CheckCommand_orAlternative, String.join(", ", others));
 	}
 
 	private static long count(RuleCheck check, Severity severity) {

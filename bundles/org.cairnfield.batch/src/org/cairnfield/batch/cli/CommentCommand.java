@@ -8,6 +8,7 @@ import org.cairnfield.archive.Mode;
 import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.check.RuleCheck;
 import org.cairnfield.curation.check.RuleSettings;
 import org.cairnfield.curation.check.RulesAsTold;
@@ -23,14 +24,14 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 
-@Command(name = "comment", description = { "Add a comment on a proposal, a finding or a release, as one save point.",
-		"It is no verdict, and is never changed or removed. \"comments\" lists them." })
+@Command(name = "comment", description = { "${bundle:CommentCommand_what}",
+		"${bundle:CommentCommand_more}" })
 final class CommentCommand extends ArchiveCommand {
 
-	@Option(names = "--on", required = true, paramLabel = "SUBJECT", description = "\"proposal SPLIT survey/sample\", \"finding RULE KEY\" with the key that \"check\" prints, or \"release VERSION\".")
+	@Option(names = "--on", required = true, paramLabel = "SUBJECT", descriptionKey = "CommentCommand_on")
 	String on;
 
-	@Option(names = "--text", required = true, paramLabel = "TEXT", description = "What to say.")
+	@Option(names = "--text", required = true, paramLabel = "TEXT", descriptionKey = "CommentCommand_text")
 	String text;
 
 	private CommentSubject subject;
@@ -44,7 +45,7 @@ final class CommentCommand extends ArchiveCommand {
 	void checkArguments() {
 		subject = subject(this, on);
 		if (text.isBlank()) {
-			throw new ParameterException(spec.commandLine(), "--text must say something; it is empty");
+			throw new ParameterException(spec.commandLine(), Messages.CommentCommand_textMustSaySomethingIt);
 		}
 	}
 
@@ -74,8 +75,8 @@ final class CommentCommand extends ArchiveCommand {
 			int row = labels.row(of.sample());
 			if (row < 0 || labels.cluster(row) != Labels.NOISE) {
 				throw new ArchiveException(
-						of.sample() + " is not noise in split " + of.split() + ", so nothing is proposed for it",
-						"name a sample that \"verdicts --export\" lists");
+						Words.bind(Messages.CommentCommand_isNotNoiseInSplit, of.sample(), of.split()),
+						Messages.CommentCommand_nameASampleThatVerdicts);
 			}
 		} else if (subject instanceof CommentSubject.OfFinding of) {
 			requireFinding(archive, of, workers);
@@ -85,7 +86,8 @@ final class CommentCommand extends ArchiveCommand {
 					book.prepared().stream().map(prepared -> prepared.version())).filter(of.version()::equals)
 					.findFirst();
 			if (found.isEmpty()) {
-				throw new ArchiveException("there is no release " + of.version(), "\"releases\" lists them");
+				throw new ArchiveException(Words.bind(Messages.CommentCommand_thereIsNoRelease, of.version()),
+						Messages.CommentCommand_releasesListsThem);
 			}
 		}
 	}
@@ -102,8 +104,8 @@ final class CommentCommand extends ArchiveCommand {
 				RulesAsTold.of(rules, RuleSettings.of(archive.archive()), RuleSettings.USUAL, true).run(), workers);
 		reportBroken(check);
 		if (check.findings().stream().map(Finding::contentKey).noneMatch(of.key()::equals)) {
-			throw new ArchiveException("no finding of " + of.rule() + " has the key " + of.key(),
-					"\"check\" prints the keys, and they change with what a finding is about");
+			throw new ArchiveException(Words.bind(Messages.CommentCommand_noFindingOfHasThe, of.rule(), of.key()),
+					Messages.CommentCommand_checkPrintsTheKeysAnd);
 		}
 	}
 }

@@ -5,16 +5,17 @@ import java.util.List;
 import org.cairnfield.archive.Mode;
 import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.team.CommentBook;
 import org.cairnfield.curation.team.CommentSubject;
 import org.cairnfield.model.Comment;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
-@Command(name = "comments", description = "List the comments on proposals, findings and releases, the oldest first.")
+@Command(name = "comments", description = "${bundle:CommentsCommand_what}")
 final class CommentsCommand extends ArchiveCommand {
 
-	@Option(names = "--on", paramLabel = "SUBJECT", description = "Only those on this subject; see \"comment --help\".")
+	@Option(names = "--on", paramLabel = "SUBJECT", descriptionKey = "CommentsCommand_on2")
 	String on;
 
 	private CommentSubject subject;
@@ -42,10 +43,10 @@ final class CommentsCommand extends ArchiveCommand {
 							.toList()));
 			return;
 		}
-		comments.forEach(comment -> out().println(comment.getTime() + "  " + comment.getPerson() + " on "
-				+ comment.getSubject() + ": " + comment.getText()));
+		comments.forEach(comment -> out().println(Words.bind(Messages.CommentsCommand_on, comment.getTime(),
+				comment.getPerson(), comment.getSubject(), comment.getText())));
 		if (comments.isEmpty()) {
-			out().println("no comments");
+			out().println(Messages.CommentsCommand_noComments);
 		}
 	}
 }

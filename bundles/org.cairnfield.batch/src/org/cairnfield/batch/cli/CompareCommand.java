@@ -12,13 +12,13 @@ import org.cairnfield.core.task.Workers;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
-@Command(name = "compare", description = "Compare two states of an archive as radio maps: what was added, removed, changed.")
+@Command(name = "compare", description = "${bundle:CompareCommand_what}")
 final class CompareCommand extends ArchiveCommand {
 
-	@Parameters(index = "0", paramLabel = "BEFORE", description = "A save point: its id, a beginning of it, or a tag.")
+	@Parameters(index = "0", paramLabel = "BEFORE", descriptionKey = "CompareCommand_before")
 	String before;
 
-	@Parameters(index = "1", arity = "0..1", paramLabel = "AFTER", description = "Another; otherwise what is saved now.")
+	@Parameters(index = "1", arity = "0..1", paramLabel = "AFTER", descriptionKey = "CompareCommand_after")
 	String after;
 
 	@Override
@@ -37,7 +37,7 @@ final class CompareCommand extends ArchiveCommand {
 			}
 			diff.summary().forEach(out()::println);
 			if (diff.isEmpty()) {
-				out().println("no difference");
+				out().println(Messages.CompareCommand_noDifference);
 			}
 		}
 	}

@@ -6,6 +6,7 @@ import java.util.List;
 import org.cairnfield.archive.Mode;
 import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.conflict.ConflictTable;
 import org.cairnfield.curation.conflict.DecideConflictsCommand;
 import org.cairnfield.model.Claim;
@@ -16,8 +17,8 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
 @Command(name = "conflicts", description = {
-		"List what several people have set to different values; out to a table and in from one.",
-		"What is decided is one save point, or nothing where a row is wrong." })
+		"${bundle:ConflictsCommand_what}",
+		"${bundle:ConflictsCommand_more}" })
 final class ConflictsCommand extends ArchiveCommand {
 
 	@ArgGroup(exclusive = true)
@@ -26,10 +27,10 @@ final class ConflictsCommand extends ArchiveCommand {
 	/** At most one of these. */
 	static final class Action {
 
-		@Option(names = "--export", paramLabel = "OUT.csv", description = "Write a row for each value; enter yes in column keep of those to keep.")
+		@Option(names = "--export", paramLabel = "OUT.csv", descriptionKey = "ConflictsCommand_export")
 		Path export;
 
-		@Option(names = "--import", paramLabel = "IN.csv", description = "Decide as was filled in.")
+		@Option(names = "--import", paramLabel = "IN.csv", descriptionKey = "ConflictsCommand_import")
 		Path filled;
 	}
 
@@ -55,7 +56,7 @@ final class ConflictsCommand extends ArchiveCommand {
 		} else {
 			open.forEach(this::print);
 			if (open.isEmpty()) {
-				out().println("nothing to decide");
+				out().println(Messages.ConflictsCommand_nothingToDecide);
 			}
 		}
 		if (!open.isEmpty()) {
@@ -74,10 +75,11 @@ final class ConflictsCommand extends ArchiveCommand {
 	}
 
 	private void print(Conflict conflict) {
-		out().println(conflict.getPlace() + ": " + conflict.getUnit() + ", before: " + shown(conflict.getBase()));
+		out().println(Words.bind(Messages.ConflictsCommand_before, conflict.getPlace(), conflict.getUnit(),
+				shown(conflict.getBase())));
 		for (Claim claim : conflict.getClaims()) {
-			out().println("  " + shown(claim.getValue()) + "  by " + claim.getPerson()
-					+ (claim.getTime() == null ? "" : ", " + claim.getTime()));
+			out().println(Words.bind(Messages.ConflictsCommand_by, shown(claim.getValue()), claim.getPerson(),
+					claim.getTime() == null ? "" : ", " + claim.getTime()));
 		}
 	}
 

@@ -3,6 +3,7 @@ package org.cairnfield.batch.cli;
 import java.io.PrintWriter;
 import java.util.concurrent.atomic.AtomicLong;
 import org.cairnfield.core.task.Progress;
+import org.cairnfield.core.text.Words;
 
 /** A line on standard error that follows the work; one line a step where that is no terminal. */
 final class ConsoleProgress implements Progress {
@@ -52,7 +53,7 @@ final class ConsoleProgress implements Progress {
 	@Override
 	public synchronized void warn(String message) {
 		clear();
-		err.println("note: " + message);
+		err.println(Words.bind(Messages.ConsoleProgress_note, message));
 	}
 
 	private synchronized void show() {

@@ -7,16 +7,17 @@ import org.cairnfield.archive.Mode;
 import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.archive.remote.RemoteUrl;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
-@Command(name = "copy", description = "Copy the archive of a remote into a new folder, connected with it.")
+@Command(name = "copy", description = "${bundle:CopyCommand_what}")
 final class CopyCommand extends SurveyCommand {
 
-	@Parameters(index = "0", paramLabel = "URL", description = "A folder, or a URL of Git: file, ssh, http or https; without a password.")
+	@Parameters(index = "0", paramLabel = "URL", descriptionKey = "CopyCommand_url")
 	String url;
 
-	@Parameters(index = "1", paramLabel = "DIR", description = "A folder that does not exist yet, or is empty.")
+	@Parameters(index = "1", paramLabel = "DIR", descriptionKey = "CopyCommand_dir")
 	Path folder;
 
 	@Override
@@ -30,8 +31,8 @@ final class CopyCommand extends SurveyCommand {
 				printJson(new Json().put("remote", remote.text()).put("folder", made.toString()).put("digest",
 						archive.digest()));
 			} else {
-				out().println("copied       " + remote.text() + " to " + made + ", digest "
-						+ archive.digest().substring(0, 12));
+				out().println(Words.bind(Messages.CopyCommand_copiedToDigest, remote.text(), made,
+						archive.digest().substring(0, 12)));
 			}
 		}
 	}

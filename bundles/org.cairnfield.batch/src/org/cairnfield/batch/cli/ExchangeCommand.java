@@ -8,19 +8,20 @@ import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.archive.history.SavePoint;
 import org.cairnfield.archive.remote.RemoteUrl;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.values.Count;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
 @Command(name = "exchange", description = {
-		"Exchange an archive with others: what is here becomes a save point, what others have sent is merged",
-		"with it, and both go to the remote. Nothing is forced, and nothing that people decided is lost." })
+		"${bundle:ExchangeCommand_what}",
+		"${bundle:ExchangeCommand_more}" })
 final class ExchangeCommand extends ArchiveCommand {
 
-	@Option(names = "--dry-run", description = "Only show what would come in and go out.")
+	@Option(names = "--dry-run", descriptionKey = "ExchangeCommand_dryRun")
 	boolean dryRun;
 
-	@Option(names = "--fetch-only", description = "Take in what others have sent, and send nothing.")
+	@Option(names = "--fetch-only", descriptionKey = "ExchangeCommand_fetchOnly")
 	boolean fetchOnly;
 
 	@Override
@@ -43,13 +44,15 @@ final class ExchangeCommand extends ArchiveCommand {
 					.put("digest", archive.digest()));
 		} else {
 			out().println(String.format("%-13s %s", "remote", remote));
-			print(dryRun ? "would come in" : "received", exchanged.received());
-			print(dryRun ? "would go out" : "sent", exchanged.sent());
+			print(dryRun ? Messages.ExchangeCommand_wouldComeIn : "received", exchanged.received());
+			print(dryRun ? Messages.ExchangeCommand_wouldGoOut : "sent", exchanged.sent());
 			exchanged.merged()
-					.ifPresent(point -> out().println("merged as     " + point.shortId() + ": " + point.summary()));
+					.ifPresent(point -> out().println(
+							Words.bind(Messages.ExchangeCommand_mergedAs, point.shortId(), point.summary())));
 			if (exchanged.conflicts() > 0) {
 				out().println(
-						"to decide     " + Count.of(exchanged.conflicts(), "conflict") + "; \"conflicts\" lists them");
+						Words.bind(Messages.ExchangeCommand_toDecideConflictsListsThem,
+								Count.of(exchanged.conflicts(), "conflict")));
 			}
 		}
 		if (exchanged.conflicts() > 0) {
@@ -59,7 +62,8 @@ final class ExchangeCommand extends ArchiveCommand {
 
 	private void print(String what, List<SavePoint> points) {
 		out().println(
-				String.format("%-13s %s", what, points.isEmpty() ? "nothing" : Count.of(points.size(), "save point")));
+				String.format("%-13s %s", what,
+						points.isEmpty() ? "nothing" : Count.of(points.size(), Messages.ExchangeCommand_savePoint)));
 		points.forEach(point -> out().println(
 				"  " + point.shortId() + "  " + point.time() + "  " + point.person() + "  " + point.summary()));
 	}

@@ -13,6 +13,7 @@ import org.cairnfield.archive.Mode;
 import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.archive.history.PastState;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.decide.ReviewPolicy;
 import org.cairnfield.curation.measure.PackRequest;
 import org.cairnfield.curation.release.ArchiveExport;
@@ -34,38 +35,38 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 
 @Command(name = "export", description = {
-		"Export the map, or a release of it, for other programs and for devices, with checksums and a page of cautions.",
-		"Addresses, times and names can be personal data: local law decides what may leave." })
+		"${bundle:ExportCommand_what}",
+		"${bundle:ExportCommand_more}" })
 final class ExportCommand extends ArchiveCommand {
 
 	@Mixin
 	PackArgs packArgs;
 
-	@Option(names = "--out", required = true, paramLabel = "DIR", description = "Folder of the export.")
+	@Option(names = "--out", required = true, paramLabel = "DIR", descriptionKey = "ExportCommand_out")
 	Path out;
 
-	@Option(names = "--release", paramLabel = "VERSION", description = "That release; otherwise the archive as it is.")
+	@Option(names = "--release", paramLabel = "VERSION", descriptionKey = "ExportCommand_release2")
 	String version;
 
-	@Option(names = "--format", split = ",", paramLabel = "FORMAT", description = "${COMPLETION-CANDIDATES}; all unless given.")
+	@Option(names = "--format", split = ",", paramLabel = "FORMAT", descriptionKey = "ExportCommand_format")
 	Set<ExportFormat> formats;
 
-	@Option(names = "--kind", paramLabel = "KIND", defaultValue = "training", description = "training or test surveys; default ${DEFAULT-VALUE}.")
+	@Option(names = "--kind", paramLabel = "KIND", defaultValue = "training", descriptionKey = "ExportCommand_kind")
 	String kind;
 
-	@Option(names = "--with-set-aside", description = "Samples and access points that were set aside too.")
+	@Option(names = "--with-set-aside", descriptionKey = "ExportCommand_withSetAside")
 	boolean withSetAside;
 
-	@Option(names = "--without-local", description = "Without locally administered addresses, often those of phones.")
+	@Option(names = "--without-local", descriptionKey = "ExportCommand_withoutLocal")
 	boolean withoutLocal;
 
-	@Option(names = "--key-file", paramLabel = "FILE", description = "Pseudonyms in place of addresses, by a keyed hash (HMAC-SHA-256) with the bytes of this file. The key is never written.")
+	@Option(names = "--key-file", paramLabel = "FILE", descriptionKey = "ExportCommand_keyFile")
 	Path keyFile;
 
-	@Option(names = "--times", paramLabel = "GRAIN", defaultValue = "full", description = "${COMPLETION-CANDIDATES}: how exactly times leave; default ${DEFAULT-VALUE}.")
+	@Option(names = "--times", paramLabel = "GRAIN", defaultValue = "full", descriptionKey = "ExportCommand_times")
 	TimeGrain times;
 
-	@Option(names = "--without-devices", description = "Without the names of devices.")
+	@Option(names = "--without-devices", descriptionKey = "ExportCommand_withoutDevices")
 	boolean withoutDevices;
 
 	@Override
@@ -100,10 +101,10 @@ final class ExportCommand extends ArchiveCommand {
 		try {
 			return new Pseudonyms(Files.readAllBytes(keyFile));
 		} catch (IOException e) {
-			throw new IntakeException(keyFile, 0, "the key cannot be read",
-					"Name a file with at least " + Pseudonyms.LEAST_KEY_BYTES + " random bytes");
+			throw new IntakeException(keyFile, 0, Messages.ExportCommand_theKeyCannotBeRead,
+					Words.bind(Messages.ExportCommand_nameAFileWithAt, Pseudonyms.LEAST_KEY_BYTES));
 		} catch (IllegalArgumentException e) {
-			throw new IntakeException(keyFile, 0, e.getMessage(), "Make a longer one");
+			throw new IntakeException(keyFile, 0, e.getMessage(), Messages.ExportCommand_makeALongerOne);
 		}
 	}
 
@@ -119,10 +120,10 @@ final class ExportCommand extends ArchiveCommand {
 			source = new ArchiveExport.Source("", archive.digest(), Instant.now().truncatedTo(ChronoUnit.SECONDS));
 			policy = book.gates().policy(content);
 		} else {
-			packArgs.requireNoSplit("a release has its splits already");
+			packArgs.requireNoSplit(Messages.ExportCommand_aReleaseHasItsSplits);
 			ReleasedState release = book.find(version);
 			PastState then = book.openReadOnly(version);
-			requireSound("release " + version, then.damages());
+			requireSound(Words.bind(Messages.ExportCommand_release, version), then.damages());
 			content = then.archive();
 			source = new ArchiveExport.Source(version, release.manifest().digest(),
 					Instant.parse(release.manifest().signedAt()));

@@ -5,6 +5,7 @@ import java.util.Map;
 import org.cairnfield.archive.Mode;
 import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.remedy.RemedyCommands;
 import org.cairnfield.curation.study.FewerAccessPoints;
 import picocli.CommandLine.Command;
@@ -12,15 +13,14 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 
 @Command(name = "fewer", description = {
-		"Find out how few access points will do: those that explain the place best, and what it costs to leave the others out, "
-				+ "measured on held-out training positions.",
-		"With --keep the others are set aside, as one save point that can be restored." })
+		"${bundle:FewerCommand_what}",
+		"${bundle:FewerCommand_more}" })
 final class FewerCommand extends ArchiveCommand {
 
-	@Option(names = "--keep", paramLabel = "N", description = "Set all but so many access points aside: one of the numbers that are listed.")
+	@Option(names = "--keep", paramLabel = "N", descriptionKey = "FewerCommand_keep")
 	Integer keep;
 
-	@Option(names = "--seed", paramLabel = "N", defaultValue = "1", description = "Seed of all that is drawn; default ${DEFAULT-VALUE}.")
+	@Option(names = "--seed", paramLabel = "N", defaultValue = "1", descriptionKey = "FewerCommand_seed")
 	long seed;
 
 	@Override
@@ -33,10 +33,13 @@ final class FewerCommand extends ArchiveCommand {
 		FewerAccessPoints fewer = FewerAccessPoints.of(archive.archive(), seed, workers);
 		if (keep != null) {
 			FewerAccessPoints.Step step = fewer.steps().stream().skip(1).filter(each -> each.kept() == keep).findFirst()
-					.orElseThrow(() -> new ParameterException(spec.commandLine(), "--keep must be one of "
-							+ String.join(", ",
-									fewer.steps().stream().skip(1).map(each -> Integer.toString(each.kept())).toList())
-							+ ", was " + keep));
+					.orElseThrow(
+							() -> new ParameterException(
+									spec.commandLine(), Words.bind(
+											Messages.FewerCommand_keepMustBeOneOf, String.join(", ",
+													fewer.steps().stream().skip(1)
+															.map(each -> Integer.toString(each.kept())).toList()),
+											keep)));
 			new RemedyCommands(archive.archive()).apply(step.remedy());
 			record(archive);
 		}
@@ -46,10 +49,11 @@ final class FewerCommand extends ArchiveCommand {
 			return;
 		}
 		for (FewerAccessPoints.Step step : fewer.steps()) {
-			out().println(step + (fewer.proposed().filter(step::equals).isPresent() ? "  (proposed)" : ""));
+			out().println(
+					step + (fewer.proposed().filter(step::equals).isPresent() ? Messages.FewerCommand_proposed : ""));
 		}
 		if (fewer.proposed().isEmpty()) {
-			out().println("measured: no gain, all of them are needed");
+			out().println(Messages.FewerCommand_measuredNoGainAllOf);
 		}
 	}
 

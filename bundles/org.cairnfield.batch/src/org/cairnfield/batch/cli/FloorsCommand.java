@@ -5,6 +5,7 @@ import java.util.Map;
 import org.cairnfield.archive.Mode;
 import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.floors.FloorChange;
 import org.cairnfield.curation.floors.FloorTaking;
 import org.cairnfield.curation.floors.FloorWish;
@@ -17,29 +18,26 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 @Command(name = "floors", description = {
-		"Take in floor plans of a site, as one save point: an IMDF archive (OGC 20-094), zipped or as a folder, or a GeoJSON file "
-				+ "(RFC 7946) of polygons per floor.",
-		"Levels become outlines of floors, rooms, walls and doors their plan images. Floors that the site does not have are made; those that the file does not "
-				+ "have stay as they are." })
+		"${bundle:FloorsCommand_what}",
+		"${bundle:FloorsCommand_more}" })
 final class FloorsCommand extends ArchiveCommand {
 
-	@Parameters(index = "0", paramLabel = "FILE", description = "An IMDF archive, its folder, or a GeoJSON file.")
+	@Parameters(index = "0", paramLabel = "FILE", descriptionKey = "FloorsCommand_file")
 	Path file;
 
-	@Option(names = "--site", required = true, paramLabel = "SITE", description = "Name or id of the site; the id where several have the name.")
+	@Option(names = "--site", required = true, paramLabel = "SITE", descriptionKey = "FloorsCommand_site")
 	String siteName;
 
-	@Option(names = "--building", paramLabel = "NAME", description = "The building of the file that is the site; needed where the file has several and none has "
-			+ "the name of the site.")
+	@Option(names = "--building", paramLabel = "NAME", descriptionKey = "FloorsCommand_building")
 	String building;
 
-	@Option(names = "--shift", paramLabel = "N", description = "Added to ordinals of the file, where floors of the archive are counted otherwise; 0 unless given.")
+	@Option(names = "--shift", paramLabel = "N", descriptionKey = "FloorsCommand_shift")
 	int shift;
 
-	@Option(names = "--place", description = "Where nobody has said where on Earth the site lies, let the file say it: the y axis points north; look at it then.")
+	@Option(names = "--place", descriptionKey = "FloorsCommand_place")
 	boolean place;
 
-	@Option(names = "--dry-run", description = "Only say what would change.")
+	@Option(names = "--dry-run", descriptionKey = "FloorsCommand_dryRun")
 	boolean dryRun;
 
 	@Override
@@ -61,11 +59,12 @@ final class FloorsCommand extends ArchiveCommand {
 					.put("placedAt", taking.placed().map(Object::toString).orElse(null))
 					.put("floors", taking.changes().stream().map(FloorsCommand::json).toList()));
 		} else {
-			out().println(floors.format() + (dryRun ? ", nothing is changed:" : ":"));
+			out().println(floors.format() + (dryRun ? Messages.FloorsCommand_nothingIsChanged : ":"));
 			taking.changes()
 					.forEach(change -> out().println(
-							"  " + change.title() + ": " + change.whatText() + "; outline: " + change.outlineText()
-									+ "; plan image: " + change.imageText() + "; samples: " + change.samplesText()));
+							Words.bind(Messages.FloorsCommand_outlinePlanImageSamples, change.title(),
+									change.whatText(), change.outlineText(), change.imageText(),
+									change.samplesText())));
 		}
 		if (!dryRun) {
 			taking.apply(archive);

@@ -6,6 +6,7 @@ import org.cairnfield.curation.timeline.MapAge;
 import org.cairnfield.archive.Mode;
 import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.release.GateCheck;
 import org.cairnfield.curation.release.GateSet;
 import org.cairnfield.curation.release.ReleaseBook;
@@ -14,13 +15,13 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 
-@Command(name = "gate", description = "Check the gates that a map must meet before it is released. The exit code says whether it does.")
+@Command(name = "gate", description = "${bundle:GateCommand_what}")
 final class GateCommand extends ArchiveCommand {
 
 	@Mixin
 	PackArgs packArgs;
 
-	@Option(names = "--init", description = "Write the usual gates to releases/gates.txt of the archive, to be edited, and check nothing.")
+	@Option(names = "--init", descriptionKey = "GateCommand_init")
 	boolean init;
 
 	@Override
@@ -39,7 +40,7 @@ final class GateCommand extends ArchiveCommand {
 		if (init) {
 			if (Files.exists(archive.folder().resolve("releases").resolve(GateSet.FILE))) {
 				throw new ParameterException(spec.commandLine(),
-						"the archive has a file releases/" + GateSet.FILE + " already: edit it");
+						Words.bind(Messages.GateCommand_theArchiveHasAFile, GateSet.FILE));
 			}
 			book.keep(GateSet.USUAL, archiveArgs.person());
 			record(archive);
@@ -54,8 +55,9 @@ final class GateCommand extends ArchiveCommand {
 		} else {
 			GateTable.print(check.results(), out());
 			out().println();
-			out().println(check.holding().isEmpty() ? "every gate is met"
-					: check.holding().size() + " of " + check.results().size() + " gates hold a release back");
+			out().println(check.holding().isEmpty() ? Messages.GateCommand_everyGateIsMet
+					: Words.bind(Messages.GateCommand_ofGatesHoldARelease, check.holding().size(),
+							check.results().size()));
 		}
 		endWith(check.holding().isEmpty() ? ExitCode.OK : ExitCode.GATES);
 	}

@@ -6,20 +6,22 @@ import org.cairnfield.archive.history.History;
 import org.cairnfield.archive.history.SavePoint;
 import org.cairnfield.archive.history.SavePoints;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 
-@Command(name = "history", description = "List the save points of an archive, the last one first.")
+@Command(name = "history", description = "${bundle:HistoryCommand_what}")
 final class HistoryCommand extends ArchiveCommand {
 
-	@Option(names = "--most", paramLabel = "N", defaultValue = "20", description = "How many; default ${DEFAULT-VALUE}.")
+	@Option(names = "--most", paramLabel = "N", defaultValue = "20", descriptionKey = "HistoryCommand_most")
 	int most;
 
 	@Override
 	void checkArguments() {
 		if (most < 0) {
-			throw new ParameterException(spec.commandLine(), "--most must be a number from 0 up, not " + most);
+			throw new ParameterException(spec.commandLine(),
+					Words.bind(Messages.HistoryCommand_mostMustBeANumber, most));
 		}
 	}
 
@@ -52,7 +54,7 @@ final class HistoryCommand extends ArchiveCommand {
 			out().println(point.shortId() + "  " + point.time() + "  " + point.person() + "  " + point.summary());
 		}
 		if (found.points().isEmpty() && found.damages().isEmpty()) {
-			out().println("no save point yet");
+			out().println(Messages.HistoryCommand_noSavePointYet);
 		}
 	}
 }

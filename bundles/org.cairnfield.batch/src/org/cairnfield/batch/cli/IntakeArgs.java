@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.exchange.ColumnRole;
 import org.cairnfield.exchange.Intake;
 import org.cairnfield.exchange.IntakeException;
@@ -28,7 +29,7 @@ import picocli.CommandLine.TypeConversionException;
 /** Which survey files, and how to read them where the guess is wrong. */
 final class IntakeArgs {
 
-	@Option(names = "--map", arity = "1..*", required = true, paramLabel = "FILE", description = "Survey files of the map: wide, long or paired tables, plain or gzip.")
+	@Option(names = "--map", arity = "1..*", required = true, paramLabel = "FILE", descriptionKey = "IntakeArgs_map")
 	List<Path> map;
 
 	@Mixin
@@ -40,48 +41,46 @@ final class IntakeArgs {
 		/** As intake takes from a column. */
 		private static final int HIGHEST_FLOOR = 999;
 
-		@Option(names = "--mapping", paramLabel = "FILE", description = "Read settings kept in a mapping file first.")
+		@Option(names = "--mapping", paramLabel = "FILE", descriptionKey = "IntakeArgs_mapping")
 		Path mapping;
 
-		@Option(names = "--layout", description = "Layout of the tables: ${COMPLETION-CANDIDATES}.")
+		@Option(names = "--layout", descriptionKey = "IntakeArgs_layout")
 		Layout layout;
 
-		@Option(names = "--not-heard", paramLabel = "VALUE", description = "What means not heard, e.g. 100, -110 or empty.")
+		@Option(names = "--not-heard", paramLabel = "VALUE", descriptionKey = "IntakeArgs_notHeard")
 		String notHeard;
 
-		@Option(names = "--separator", paramLabel = "CHAR", converter = SeparatorConverter.class, description = "comma, semicolon, tab or the character itself.")
+		@Option(names = "--separator", paramLabel = "CHAR", converter = SeparatorConverter.class, descriptionKey = "IntakeArgs_separator")
 		Character separator;
 
-		@Option(names = "--charset", paramLabel = "NAME", converter = CharsetConverter.class, description = "Such as UTF-8 or ISO-8859-1.")
+		@Option(names = "--charset", paramLabel = "NAME", converter = CharsetConverter.class, descriptionKey = "IntakeArgs_charset")
 		Charset charset;
 
-		@Option(names = "--decimal", paramLabel = "CHAR", description = "Decimal mark: . or ,")
+		@Option(names = "--decimal", paramLabel = "CHAR", descriptionKey = "IntakeArgs_decimal")
 		Character decimal;
 
-		@Option(names = "--column", paramLabel = "NAME=ROLE", description = "What a column is (name, or #number): x, y, "
-				+ "floor, site, id, time, device, surveyor, access-point, rssi, signal, ignored. May be repeated.")
+		@Option(names = "--column", paramLabel = "NAME=ROLE", descriptionKey = "IntakeArgs_column")
 		Map<String, String> columns = new LinkedHashMap<>();
 
-		@Option(names = "--site", paramLabel = "NAME", description = "Site of all samples, where the table does not say.")
+		@Option(names = "--site", paramLabel = "NAME", descriptionKey = "IntakeArgs_site")
 		String site;
 
-		@Option(names = "--floor", paramLabel = "LEVEL", description = "Floor of all samples, where the table does not say.")
+		@Option(names = "--floor", paramLabel = "LEVEL", descriptionKey = "IntakeArgs_floor")
 		Integer floor;
 
-		@Option(names = "--device", paramLabel = "NAME", description = "Device of all samples, where the table does not say.")
+		@Option(names = "--device", paramLabel = "NAME", descriptionKey = "IntakeArgs_device")
 		String device;
 
-		@Option(names = "--swap-xy", description = "The table has x and y the wrong way round.")
+		@Option(names = "--swap-xy", descriptionKey = "IntakeArgs_swapXy")
 		boolean swapXy;
 
-		@Option(names = "--metres-per-unit", paramLabel = "M", description = "Length of one unit of the coordinates.")
+		@Option(names = "--metres-per-unit", paramLabel = "M", descriptionKey = "IntakeArgs_metresPerUnit")
 		Double metresPerUnit;
 
-		@Option(names = "--access-points-per-site", description = "Equal names at two sites are two access points.")
+		@Option(names = "--access-points-per-site", descriptionKey = "IntakeArgs_accessPointsPerSite")
 		boolean accessPointsPerSite;
 
-		@Option(names = "--quarantine", paramLabel = "DIR", description = "Folder for quarantined rows, made where there is none; otherwise they are written beside "
-				+ "the survey file.")
+		@Option(names = "--quarantine", paramLabel = "DIR", descriptionKey = "IntakeArgs_quarantine")
 		Path quarantine;
 
 		@Spec(Spec.Target.MIXEE)
@@ -117,7 +116,8 @@ final class IntakeArgs {
 
 		private void requireUsable() {
 			if (floor != null && Math.abs(floor) > HIGHEST_FLOOR) {
-				throw wrong("--floor must be within -" + HIGHEST_FLOOR + " … " + HIGHEST_FLOOR + ", was " + floor);
+				throw wrong(
+						Words.bind(Messages.IntakeArgs_floorMustBeWithinWas, HIGHEST_FLOOR, HIGHEST_FLOOR, floor));
 			}
 			requireName("--site", site);
 			requireName("--device", device);
@@ -125,7 +125,7 @@ final class IntakeArgs {
 
 		private void requireName(String option, String name) {
 			if (name != null && name.isBlank()) {
-				throw wrong(option + " must be a name, was blank");
+				throw wrong(Words.bind(Messages.IntakeArgs_mustBeANameWas, option));
 			}
 		}
 
@@ -133,8 +133,8 @@ final class IntakeArgs {
 			try {
 				return ColumnRole.of(word);
 			} catch (IllegalArgumentException e) {
-				throw wrong("--column " + column + "=" + word + ": '" + word + "' is not one of "
-						+ Arrays.stream(ColumnRole.values()).map(ColumnRole::word).collect(Collectors.joining(", ")));
+				throw wrong(Words.bind(Messages.IntakeArgs_columnIsNotOneOf, column, word, word,
+						Arrays.stream(ColumnRole.values()).map(ColumnRole::word).collect(Collectors.joining(", "))));
 			}
 		}
 
@@ -157,7 +157,7 @@ final class IntakeArgs {
 			default -> {
 				if (value.length() != 1 || "\"\r\n".contains(value)) {
 					throw new TypeConversionException(
-							"'" + value + "' is not comma, semicolon, tab or one character that can separate");
+							Words.bind(Messages.IntakeArgs_isNotCommaSemicolonTab, value));
 				}
 				yield value.charAt(0);
 			}
@@ -171,7 +171,7 @@ final class IntakeArgs {
 			try {
 				return Charset.forName(value);
 			} catch (IllegalCharsetNameException | UnsupportedCharsetException e) {
-				throw new TypeConversionException("no character set '" + value + "'");
+				throw new TypeConversionException(Words.bind(Messages.IntakeArgs_noCharacterSet, value));
 			}
 		}
 	}

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.exchange.FileReport;
 import org.cairnfield.exchange.Guess;
 import org.cairnfield.exchange.Intake;
@@ -16,19 +17,19 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
-@Command(name = "intake", description = "Read survey files, say what was understood and why, and quarantine bad rows.")
+@Command(name = "intake", description = "${bundle:IntakeCommand_what}")
 final class IntakeCommand extends SurveyCommand {
 
 	@Mixin
 	IntakeArgs intakeArgs;
 
-	@Option(names = "--preview", description = "Only look at the beginning of each file; quarantine nothing.")
+	@Option(names = "--preview", descriptionKey = "IntakeCommand_preview")
 	boolean previewOnly;
 
-	@Option(names = "--keep-mapping", paramLabel = "FILE", description = "Keep the settings used for the first file as a mapping file.")
+	@Option(names = "--keep-mapping", paramLabel = "FILE", descriptionKey = "IntakeCommand_keepMapping")
 	Path keepMapping;
 
-	@Option(names = "--wide", paramLabel = "OUT.csv", description = "Write all accepted samples as one wide table.")
+	@Option(names = "--wide", paramLabel = "OUT.csv", descriptionKey = "IntakeCommand_wide")
 	Path wide;
 
 	@Mixin
@@ -81,7 +82,7 @@ final class IntakeCommand extends SurveyCommand {
 			WideTable.write(wide, intake.map(), intake.sampleIds());
 		} catch (IllegalArgumentException e) {
 			throw new IntakeException(wide, 0, e.getMessage(),
-					"Give what has this name another one, or take it in without --wide");
+					Messages.IntakeCommand_giveWhatHasThisName);
 		}
 	}
 
@@ -100,18 +101,19 @@ final class IntakeCommand extends SurveyCommand {
 	/** The question that only a person can answer, with what was assumed. */
 	private void ask(IntoArchive.Kept kept) {
 		if (kept.asked().areFound() && intoArchive.sameNames == null) {
-			err().println("question: " + kept.asked().question() + " Taken as " + kept.answer()
-					+ (kept.asked().kept().isPresent() ? ", as the archive has it" : "")
-					+ "; --same-names one-sender or --same-names per-site says which.");
+			err().println(Words.bind(Messages.IntakeCommand_questionTakenAsSameNames, kept.asked().question(),
+					kept.answer(), kept.asked().kept().isPresent() ? Messages.IntakeCommand_asTheArchiveHasIt : ""));
 		}
 	}
 
 	private void print(IntoArchive.Kept kept) {
 		kept.surveys().forEach(
-				t -> out().println("taken in     " + t.surveyId() + ", " + t.samples() + " samples at " + t.site()));
-		kept.known().forEach(k -> out().println("not again    " + k.file().getFileName()
-				+ ": its content is in the archive as survey " + k.surveyId()));
-		kept.savePoint().ifPresent(p -> out().println("save point   " + p.shortId() + ": " + p.summary()));
+				t -> out().println(
+						Words.bind(Messages.IntakeCommand_takenInSamplesAt, t.surveyId(), t.samples(), t.site())));
+		kept.known().forEach(k -> out().println(
+				Words.bind(Messages.IntakeCommand_notAgainItsContentIs, k.file().getFileName(), k.surveyId())));
+		kept.savePoint().ifPresent(
+				p -> out().println(Words.bind(Messages.IntakeCommand_savePoint, p.shortId(), p.summary())));
 	}
 
 	private static Map<String, Object> json(Preview preview) {
@@ -138,14 +140,15 @@ final class IntakeCommand extends SurveyCommand {
 	}
 
 	private void print(Intake intake) {
-		ConsoleTable table = new ConsoleTable("file", "layout", "part", "rows", "accepted", "quarantined", "not heard");
+		ConsoleTable table = new ConsoleTable("file", "layout", "part", "rows", "accepted", "quarantined",
+				Messages.IntakeCommand_notHeard);
 		for (FileReport r : intake.reports()) {
 			table.row(r.file().getFileName().toString(), r.layout().toString(), r.part(), Long.toString(r.rowsRead()),
 					Long.toString(r.accepted()), Long.toString(r.quarantined()), r.notHeard());
 		}
 		table.print(out());
 		out().println();
-		out().println(intake.map().size() + " samples, " + intake.map().accessPointCount() + " access points, "
-				+ intake.map().readingCount() + " readings, sites " + String.join(", ", intake.map().sites()));
+		out().println(Words.bind(Messages.IntakeCommand_samplesAccessPointsReadingsSites, intake.map().size(),
+				intake.map().accessPointCount(), intake.map().readingCount(), String.join(", ", intake.map().sites())));
 	}
 }

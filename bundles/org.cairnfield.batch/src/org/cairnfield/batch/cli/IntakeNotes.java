@@ -3,6 +3,7 @@ package org.cairnfield.batch.cli;
 import java.io.PrintWriter;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.exchange.FileReport;
 import org.cairnfield.exchange.Intake;
 
@@ -34,15 +35,14 @@ final class IntakeNotes {
 		int line = 0;
 		for (Map.Entry<String, Integer> note : files.entrySet()) {
 			if (!all && line++ == MOST_LINES) {
-				err.println("note: " + (files.size() - MOST_LINES)
-						+ " further notes; \"intake\" on the same files shows all");
+				err.println(Words.bind(Messages.IntakeNotes_noteFurtherNotesIntakeOn, files.size() - MOST_LINES));
 				return;
 			}
 			int more = note.getValue() - 1;
-			err.println("note: " + (note.getValue() == 0 ? ""
+			err.println(Words.bind(Messages.IntakeNotes_note, note.getValue() == 0 ? ""
 					: firstFile.get(note.getKey())
-							+ (more > 0 ? " and " + more + " more: " : ": "))
-					+ note.getKey());
+							+ (more > 0 ? Words.bind(Messages.IntakeNotes_andMore, more) : ": "),
+					note.getKey()));
 		}
 	}
 }

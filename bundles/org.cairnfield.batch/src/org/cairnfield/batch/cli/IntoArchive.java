@@ -21,17 +21,16 @@ import picocli.CommandLine.Option;
 /** Where surveys that were read are kept, if anywhere. */
 final class IntoArchive {
 
-	@Option(names = "--archive", paramLabel = "DIR", description = "Take the surveys into this archive; made where there is none.")
+	@Option(names = "--archive", paramLabel = "DIR", descriptionKey = "IntoArchive_archive")
 	Path folder;
 
-	@Option(names = "--test-survey", description = "The surveys measure the map and are no part of it.")
+	@Option(names = "--test-survey", descriptionKey = "IntoArchive_testSurvey")
 	boolean test;
 
-	@Option(names = "--person", converter = PersonArgument.class, paramLabel = "NAME", description = "Who takes them in; otherwise the user of this machine.")
+	@Option(names = "--person", converter = PersonArgument.class, paramLabel = "NAME", descriptionKey = "IntoArchive_person")
 	Person person;
 
-	@Option(names = "--same-names", paramLabel = "ANSWER", description = "Whether access points of one name at several sites are one sender, "
-			+ "where names are no addresses: one-sender or per-site. Otherwise as the archive has it, or one sender.")
+	@Option(names = "--same-names", paramLabel = "ANSWER", descriptionKey = "IntoArchive_sameNames")
 	SameNames.Answer sameNames;
 
 	/**

@@ -10,19 +10,19 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 
-@Command(name = "locate", description = "Set where on Earth the frame of a site lies, so that the map can be exported in WGS 84.")
+@Command(name = "locate", description = "${bundle:LocateCommand_what}")
 final class LocateCommand extends ArchiveCommand {
 
-	@Option(names = "--site", required = true, paramLabel = "SITE", description = "Name or id of the site; the id where several have the name.")
+	@Option(names = "--site", required = true, paramLabel = "SITE", descriptionKey = "LocateCommand_site")
 	String name;
 
-	@Option(names = "--latitude", required = true, paramLabel = "DEG", description = "Of the origin of the frame, -90 to 90, WGS 84.")
+	@Option(names = "--latitude", required = true, paramLabel = "DEG", descriptionKey = "LocateCommand_latitude")
 	double latitude;
 
-	@Option(names = "--longitude", required = true, paramLabel = "DEG", description = "Likewise, -180 to 180.")
+	@Option(names = "--longitude", required = true, paramLabel = "DEG", descriptionKey = "LocateCommand_longitude")
 	double longitude;
 
-	@Option(names = "--bearing", paramLabel = "DEG", description = "Of the y axis, clockwise from north, 0 to 360; 0 unless given.")
+	@Option(names = "--bearing", paramLabel = "DEG", descriptionKey = "LocateCommand_bearing")
 	double bearing;
 
 	private Georeference where;

@@ -9,6 +9,7 @@ import java.util.Set;
 import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.archive.fault.DamagedException;
 import org.cairnfield.archive.fault.UnreachableException;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.decide.ReviewRefused;
 import org.cairnfield.exchange.IntakeException;
 import picocli.AutoComplete;
@@ -19,17 +20,17 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
 
 /** The command line: reads the arguments, runs one command, turns what went wrong into a line and an exit code. */
-@Command(name = "cairnfield batch", mixinStandardHelpOptions = true, versionProvider = Version.class, description = "Keep Wi-Fi radio maps: take in surveys, split a map, give noise back, measure the result.", exitCodeListHeading = "%nExit codes:%n", exitCodeList = {
-		"0:done", "2:the command line is wrong", "3:a file cannot be read or written, or holds no survey",
-		"4:done, but rows were quarantined", "5:too few samples for what was asked, or samples that are not fit for it",
-		"6:out of memory",
-		"7:an archive cannot be opened or changed", "8:an archive or its history is damaged",
-		"9:the remote cannot be reached or does not take what is sent", "10:done, the worst found is a warning",
-		"11:done, the worst found is an error", "12:a gate is not met, and nothing was released",
-		"13:a release, an exported file or the history is not what it was", "14:done, conflicts are to be decided",
-		"15:done, the latest survey of a site contradicts its map", "70:an internal error of Cairnfield" }, footer = {
-				"", "Positions are not for safety of life without independent validation; access point addresses",
-				"can be personal data: local law decides." })
+@Command(name = "cairnfield batch", mixinStandardHelpOptions = true, versionProvider = Version.class, resourceBundle = "org.cairnfield.batch.cli.messages", description = "${bundle:Main_what}", exitCodeListHeading = "${bundle:Main_exitcodes}", exitCodeList = {
+		"0:${bundle:Main_exit0}", "2:${bundle:Main_exit2}", "3:${bundle:Main_exit3}",
+		"4:${bundle:Main_exit4}", "5:${bundle:Main_exit5}",
+		"6:${bundle:Main_exit6}",
+		"7:${bundle:Main_exit7}", "8:${bundle:Main_exit8}",
+		"9:${bundle:Main_exit9}", "10:${bundle:Main_exit10}",
+		"11:${bundle:Main_exit11}", "12:${bundle:Main_exit12}",
+		"13:${bundle:Main_exit13}", "14:${bundle:Main_exit14}",
+		"15:${bundle:Main_exit15}", "70:${bundle:Main_exit70}" }, footer = {
+				"", "${bundle:Main_footer}",
+				"${bundle:Main_footer2}" })
 public final class Main {
 
 	private static final List<Class<?>> COMMANDS = List.of(
@@ -73,9 +74,8 @@ public final class Main {
 		PrintWriter outWriter = new TerminalWriter(out, false);
 		PrintWriter errWriter = new TerminalWriter(err, true);
 		if (Arrays.stream(args).anyMatch(arg -> arg.indexOf(UNREADABLE) >= 0)) {
-			errWriter.println("cairnfield: an argument has characters that the locale ("
-					+ System.getProperty("sun.jnu.encoding", "unknown")
-					+ ") cannot hold; set one of UTF-8, for instance LC_ALL=C.UTF-8");
+			errWriter.println(Words.bind(Messages.Main_cairnfieldAnArgumentHasCharacters,
+					System.getProperty("sun.jnu.encoding", "unknown")));
 			return ExitCode.USAGE;
 		}
 		CommandLine line = lineFor(args).setOut(outWriter).setErr(errWriter)
@@ -83,9 +83,10 @@ public final class Main {
 				.setCaseInsensitiveEnumValuesAllowed(true)
 				.setExecutionExceptionHandler((e, command, parsed) -> explain(e, errWriter))
 				.setParameterExceptionHandler((e, parsed) -> {
-					errWriter.println("cairnfield: " + wrong(e));
+					errWriter.println(Words.bind(Messages.Main_cairnfield, wrong(e)));
 					errWriter.println(
-							"\"" + e.getCommandLine().getCommandSpec().qualifiedName() + " --help\" tells more.");
+							Words.bind(Messages.Main_helpTellsMore,
+									e.getCommandLine().getCommandSpec().qualifiedName()));
 					return ExitCode.USAGE;
 				});
 		if (args.length == 0) {
@@ -111,27 +112,27 @@ public final class Main {
 	private static String wrong(ParameterException e) {
 		if (e instanceof UnmatchedArgumentException unmatched && e.getCommandLine().getParent() == null
 				&& !unmatched.isUnknownOption()) {
-			return "there is no command '" + unmatched.getUnmatched().get(0) + "'; the commands are "
-					+ String.join(", ", e.getCommandLine().getSubcommands().keySet());
+			return Words.bind(Messages.Main_thereIsNoCommandThe, unmatched.getUnmatched().get(0),
+					String.join(", ", e.getCommandLine().getSubcommands().keySet()));
 		}
 		return e.getMessage();
 	}
 
 	private static int explain(Exception e, PrintWriter err) {
 		if (e instanceof IntakeException || e instanceof NotEnoughException) {
-			err.println("cairnfield: " + e.getMessage());
+			err.println(Words.bind(Messages.Main_cairnfield, e.getMessage()));
 			if (e instanceof IntakeException intake && intake.remedy().contains("mapping")) {
 				err.println(
-						"\"--column NAME=ROLE\" or \"--mapping FILE\" say it; \"cairnfield batch intake --help\" tells more.");
+						Messages.Main_columnNameRoleOrMapping);
 			}
 			return e instanceof IntakeException ? ExitCode.INPUT : ExitCode.NOT_ENOUGH;
 		}
 		if (e instanceof ArchiveException || e instanceof ReviewRefused) {
-			err.println("cairnfield: " + e.getMessage());
+			err.println(Words.bind(Messages.Main_cairnfield, e.getMessage()));
 			return e instanceof DamagedException ? ExitCode.DAMAGED
 					: e instanceof UnreachableException ? ExitCode.UNREACHABLE : ExitCode.ARCHIVE;
 		}
-		err.println("cairnfield: an internal error, please report it with what you ran: " + e);
+		err.println(Words.bind(Messages.Main_cairnfieldAnInternalErrorPlease, e));
 		e.printStackTrace(err);
 		return ExitCode.INTERNAL;
 	}

@@ -5,6 +5,7 @@ import java.util.List;
 import org.cairnfield.archive.Mode;
 import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.decide.ReviewPolicy;
 import org.cairnfield.curation.maps.ArchiveMap;
 import org.cairnfield.curation.measure.Measures;
@@ -22,14 +23,14 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 @Command(name = "measure", description = {
-		"Measure position errors and cost of plain matching, of the split and of the automatic choice.",
-		"With --archive: of a split that it keeps, without and with approved samples, and as a device gets it, on its test surveys. Changes nothing." })
+		"${bundle:MeasureCommand_what}",
+		"${bundle:MeasureCommand_more}" })
 final class MeasureCommand extends MeasuringCommand {
 
 	@Mixin
 	SourceArgs sourceArgs;
 
-	@Option(names = "--split", paramLabel = "NAME", description = "With --archive: that split, or several of different floors; otherwise those for the next release.")
+	@Option(names = "--split", paramLabel = "NAME", descriptionKey = "MeasureCommand_split")
 	List<String> splitNames = List.of();
 
 	@Mixin
@@ -58,9 +59,8 @@ final class MeasureCommand extends MeasuringCommand {
 		Measures measured = Measures.of(map, ArchiveMap.of(content, scope, SurveyKind.TEST).map(), PackRequest.USUAL,
 				workers);
 		if (measured.ways().isEmpty()) {
-			throw new UnfitSurveyException(map.map().size() == 0 ? "the archive has no training sample that is kept"
-					: "there is no test survey in " + scope
-							+ ", so nothing can be measured; take one in as a test survey");
+			throw new UnfitSurveyException(map.map().size() == 0 ? Messages.MeasureCommand_theArchiveHasNoTraining
+					: Words.bind(Messages.MeasureCommand_thereIsNoTestSurvey, scope));
 		}
 		if (json) {
 			printJson(Results.measurement(map, measured));

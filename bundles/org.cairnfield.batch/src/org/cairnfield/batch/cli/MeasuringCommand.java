@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import org.cairnfield.core.correlate.ProposalRule;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.run.FileArchive;
 import org.cairnfield.curation.run.FileRun;
 import org.cairnfield.curation.split.SplitRequest;
@@ -19,7 +20,7 @@ import picocli.CommandLine.Option;
 /** Reads a map and perhaps a test survey, does the whole job, and shows the figures. */
 abstract class MeasuringCommand extends SurveyCommand {
 
-	@Option(names = "--test", arity = "1..*", paramLabel = "FILE", description = "Survey files to test with; otherwise a fifth of the samples is held out, by blocks of positions.")
+	@Option(names = "--test", arity = "1..*", paramLabel = "FILE", descriptionKey = "MeasuringCommand_test")
 	List<Path> test = List.of();
 
 	@Mixin
@@ -55,8 +56,8 @@ abstract class MeasuringCommand extends SurveyCommand {
 		if (!written.isEmpty()) {
 			out().println();
 			Path folder = written.get(0).getParent();
-			out().println("written to " + (folder == null ? "." : folder) + ": "
-					+ written.stream().map(f -> f.getFileName().toString()).collect(Collectors.joining(", ")));
+			out().println(Words.bind(Messages.MeasuringCommand_writtenTo, folder == null ? "." : folder,
+					written.stream().map(f -> f.getFileName().toString()).collect(Collectors.joining(", "))));
 		}
 	}
 
@@ -80,8 +81,7 @@ abstract class MeasuringCommand extends SurveyCommand {
 	static void requireCommonAccessPoint(RadioMap map, RadioMap test) throws NotEnoughException {
 		if (Collections.disjoint(new HashSet<>(map.accessPoints()), test.accessPoints())) {
 			throw new NotEnoughException(
-					"map and test survey have no access point in common, so nothing can be measured: "
-							+ "the map has " + some(map) + ", the test survey " + some(test));
+					Words.bind(Messages.MeasuringCommand_mapAndTestSurveyHave, some(map), some(test)));
 		}
 	}
 
@@ -104,13 +104,13 @@ abstract class MeasuringCommand extends SurveyCommand {
 
 	private void print(FileRun run, Workers workers) {
 		Intake intake = run.files().intake();
-		out().printf(Locale.ROOT, "map          %d samples, %d access points, not heard: %s%n", intake.map().size(),
+		out().printf(Locale.ROOT, Messages.MeasuringCommand_mapSamplesAccessPointsNot, intake.map().size(),
 				intake.map().accessPointCount(), intake.notHeard());
-		out().printf(Locale.ROOT, "test         %d samples, %s%n", run.files().tests(),
+		out().printf(Locale.ROOT, Messages.MeasuringCommand_testSamples, run.files().tests(),
 				run.files().isHeldOut()
-						? "held out by blocks of positions; the map is made of the other " + run.files().training()
-						: "a survey of its own");
-		out().println("cleaned      " + run.cleaned());
+						? Words.bind(Messages.MeasuringCommand_heldOutByBlocksOf, run.files().training())
+						: Messages.MeasuringCommand_aSurveyOfItsOwn);
+		out().println(Words.bind(Messages.MeasuringCommand_cleaned, run.cleaned()));
 		Results.printSplit(run, workers, out());
 		Results.printProposals(run, out());
 		out().println();

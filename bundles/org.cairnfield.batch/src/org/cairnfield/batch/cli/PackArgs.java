@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.cairnfield.archive.fault.ArchiveException;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.measure.PackRequest;
 import org.cairnfield.curation.split.SplitsInRelease;
 import org.cairnfield.exchange.pack.PackSettings;
@@ -16,16 +17,16 @@ import picocli.CommandLine.Spec;
 /** How a device is to search, and how coarsely levels are written. */
 final class PackArgs {
 
-	@Option(names = "--step-db", paramLabel = "DB", defaultValue = "1", description = "Levels of the device pack in whole steps of so many dB, 1 to 16; default ${DEFAULT-VALUE}.")
+	@Option(names = "--step-db", paramLabel = "DB", defaultValue = "1", descriptionKey = "PackArgs_stepDb")
 	int stepDb;
 
-	@Option(names = "--probes", paramLabel = "N", description = "Cells that a device searches, 1 to 100; otherwise as the split says.")
+	@Option(names = "--probes", paramLabel = "N", descriptionKey = "PackArgs_probes")
 	Integer probes;
 
-	@Option(names = "--voters", paramLabel = "K", description = "Samples that vote, weighted, 1 to 100; otherwise as the split says.")
+	@Option(names = "--voters", paramLabel = "K", descriptionKey = "PackArgs_voters")
 	Integer voters;
 
-	@Option(names = "--split", paramLabel = "NAME", description = "Take that split, or several of different floors; otherwise those chosen for the next release.")
+	@Option(names = "--split", paramLabel = "NAME", descriptionKey = "PackArgs_split2")
 	List<String> splits = List.of();
 
 	@Spec(Spec.Target.MIXEE)
@@ -57,7 +58,7 @@ final class PackArgs {
 	/** @throws ParameterException where splits are named for something that has its own already */
 	void requireNoSplit(String why) {
 		if (!splits.isEmpty()) {
-			throw new ParameterException(spec.commandLine(), "--split: " + why);
+			throw new ParameterException(spec.commandLine(), Words.bind(Messages.PackArgs_split, why));
 		}
 	}
 

@@ -14,28 +14,29 @@ import org.cairnfield.archive.history.SavePoint;
 import org.cairnfield.archive.signature.Signatory;
 import org.cairnfield.archive.signature.SignerList;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.exchange.IntakeException;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 
 @Command(name = "people", description = {
-		"List whose SSH key is whose in the archive, or add or remove a person, as one save point.",
-		"Only a lead's signature lets a change count; the first person to be added is a lead. \"verify --people\" goes by the list." })
+		"${bundle:PeopleCommand_what}",
+		"${bundle:PeopleCommand_more}" })
 final class PeopleCommand extends ArchiveCommand {
 
 	private static final int LONGEST_KEY_BYTES = 1 << 16;
 
-	@Option(names = "--add", paramLabel = "NAME", description = "Add this person, by the name that their verdicts carry; needs --key.")
+	@Option(names = "--add", paramLabel = "NAME", descriptionKey = "PeopleCommand_add")
 	String added;
 
-	@Option(names = "--key", paramLabel = "FILE", description = "The person's public key, such as id_ed25519.pub.")
+	@Option(names = "--key", paramLabel = "FILE", descriptionKey = "PeopleCommand_key")
 	Path key;
 
-	@Option(names = "--lead", description = "The person may change the list too.")
+	@Option(names = "--lead", descriptionKey = "PeopleCommand_lead2")
 	boolean lead;
 
-	@Option(names = "--remove", paramLabel = "NAME", description = "Remove this person. What they have signed so far stays theirs.")
+	@Option(names = "--remove", paramLabel = "NAME", descriptionKey = "PeopleCommand_remove")
 	String removed;
 
 	@Override
@@ -47,7 +48,7 @@ final class PeopleCommand extends ArchiveCommand {
 	void checkArguments() {
 		if (added != null && removed != null || (added == null) != (key == null) || lead && added == null) {
 			throw new ParameterException(spec.commandLine(),
-					"give --add with --key, or --remove, or neither; --lead goes with --add");
+					Messages.PeopleCommand_giveAddWithKeyOr);
 		}
 	}
 
@@ -68,14 +69,15 @@ final class PeopleCommand extends ArchiveCommand {
 			return;
 		}
 		if (made != null) {
-			out().println("save point " + made.shortId() + ": " + made.summary());
+			out().println(Words.bind(Messages.PeopleCommand_savePoint, made.shortId(), made.summary()));
 		}
 		for (Signatory s : list.signatories()) {
-			out().println(String.join(", ", s.names()) + (s.lead() ? " (lead)" : "") + "  " + s.type() + "  "
+			out().println(String.join(", ", s.names()) + (s.lead() ? Messages.PeopleCommand_lead : "") + "  " + s.type()
+					+ "  "
 					+ s.fingerprint());
 		}
 		if (list.isEmpty()) {
-			out().println("the archive names nobody");
+			out().println(Messages.PeopleCommand_theArchiveNamesNobody);
 		}
 	}
 
@@ -86,7 +88,8 @@ final class PeopleCommand extends ArchiveCommand {
 
 	private String publicKey() throws IOException, IntakeException {
 		if (!Files.isRegularFile(key) || Files.size(key) > LONGEST_KEY_BYTES) {
-			throw new IntakeException(key, 0, "no file with a public key", "name one as ssh-keygen writes it");
+			throw new IntakeException(key, 0, Messages.PeopleCommand_noFileWithAPublic,
+					Messages.PeopleCommand_nameOneAsSshKeygen);
 		}
 		return new String(Files.readAllBytes(key), StandardCharsets.UTF_8).strip();
 	}
@@ -96,7 +99,7 @@ final class PeopleCommand extends ArchiveCommand {
 		Path file = archive.resolve(People.FILE);
 		if (Files.isRegularFile(file)
 				&& !Arrays.equals(SignerList.of(Files.readAllBytes(file)).toBytes(), list.toBytes())) {
-			note(People.FILE + " is not as a lead has signed it; listed is what counts");
+			note(Words.bind(Messages.PeopleCommand_isNotAsALead, People.FILE));
 		}
 	}
 }

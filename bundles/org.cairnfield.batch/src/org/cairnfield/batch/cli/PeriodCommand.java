@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import org.cairnfield.archive.Mode;
 import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.maps.ArchiveMap;
 import org.cairnfield.model.Site;
 import picocli.CommandLine.Command;
@@ -11,20 +12,20 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 
 @Command(name = "period", description = {
-		"Show of which days the training surveys of a site make its map; set it with --from, --until or --all.",
-		"Surveys of other days stay in the archive. Those without a date are always part of the map." })
+		"${bundle:PeriodCommand_what}",
+		"${bundle:PeriodCommand_more}" })
 final class PeriodCommand extends ArchiveCommand {
 
-	@Option(names = "--site", required = true, paramLabel = "SITE", description = "By name or id.")
+	@Option(names = "--site", required = true, paramLabel = "SITE", descriptionKey = "PeriodCommand_site")
 	String siteName;
 
-	@Option(names = "--from", paramLabel = "DATE", description = "First day, such as 2020-01-15.")
+	@Option(names = "--from", paramLabel = "DATE", descriptionKey = "PeriodCommand_from")
 	LocalDate from;
 
-	@Option(names = "--until", paramLabel = "DATE", description = "Last day.")
+	@Option(names = "--until", paramLabel = "DATE", descriptionKey = "PeriodCommand_until")
 	LocalDate until;
 
-	@Option(names = "--all", description = "All surveys make the map.")
+	@Option(names = "--all", descriptionKey = "PeriodCommand_all")
 	boolean all;
 
 	@Override
@@ -39,7 +40,7 @@ final class PeriodCommand extends ArchiveCommand {
 	@Override
 	void checkArguments() {
 		if (all && (from != null || until != null)) {
-			throw new ParameterException(spec.commandLine(), "give --all, or --from and --until, not both");
+			throw new ParameterException(spec.commandLine(), Messages.PeriodCommand_giveAllOrFromAnd);
 		}
 	}
 
@@ -50,7 +51,8 @@ final class PeriodCommand extends ArchiveCommand {
 			LocalDate first = all ? null : from != null ? from : site.getMapFrom();
 			LocalDate last = all ? null : until != null ? until : site.getMapUntil();
 			if (first != null && last != null && last.isBefore(first)) {
-				throw new ParameterException(spec.commandLine(), "a map from " + first + " cannot end on " + last);
+				throw new ParameterException(spec.commandLine(),
+						Words.bind(Messages.PeriodCommand_aMapFromCannotEnd, first, last));
 			}
 			site.setMapFrom(first);
 			site.setMapUntil(last);
@@ -64,9 +66,9 @@ final class PeriodCommand extends ArchiveCommand {
 							.map(survey -> survey.getId()).toList()));
 			return;
 		}
-		out().println(ArchiveMap.nameOf(site) + ": map of surveys from "
-				+ (site.getMapFrom() == null ? "the first" : site.getMapFrom()) + " until "
-				+ (site.getMapUntil() == null ? "the last" : site.getMapUntil()));
+		out().println(Words.bind(Messages.PeriodCommand_mapOfSurveysFromUntil, ArchiveMap.nameOf(site),
+				site.getMapFrom() == null ? Messages.PeriodCommand_theFirst : site.getMapFrom(),
+				site.getMapUntil() == null ? Messages.PeriodCommand_theLast : site.getMapUntil()));
 		site.getSurveys().stream().filter(ArchiveMap::isOfTheMap)
 				.forEach(survey -> out().println("  " + survey.getId()));
 	}

@@ -2,6 +2,7 @@ package org.cairnfield.batch.cli;
 
 import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.archive.history.Person;
+import org.cairnfield.core.text.Words;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
@@ -22,9 +23,9 @@ final class PersonArgument implements ITypeConverter<Person> {
 		try {
 			return given != null ? given : Person.ofComputer();
 		} catch (IllegalArgumentException e) {
-			throw new ArchiveException("neither " + Person.VARIABLE
-					+ " nor the account of this computer is a name that a history can keep: "
-					+ e.getMessage(), "say who it is with --person", e);
+			throw new ArchiveException(
+					Words.bind(Messages.PersonArgument_neitherNorTheAccountOf, Person.VARIABLE, e.getMessage()),
+					Messages.PersonArgument_sayWhoItIsWith, e);
 		}
 	}
 }

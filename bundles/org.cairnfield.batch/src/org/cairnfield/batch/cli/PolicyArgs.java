@@ -19,10 +19,10 @@ final class PolicyArgs {
 	@Spec(Spec.Target.MIXEE)
 	CommandSpec spec;
 
-	@Option(names = "--bands", paramLabel = "TEXT", description = "Bands of strength, weakest first, each a name and its lowest r, such as \"loose -1; fair 0.5; close 0.8\"; default: those of the archive.")
+	@Option(names = "--bands", paramLabel = "TEXT", descriptionKey = "PolicyArgs_bands")
 	String bands;
 
-	@Option(names = "--second", paramLabel = "BAND", description = "A band whose verdicts need a second reviewer; may be repeated. Default: those of the archive.")
+	@Option(names = "--second", paramLabel = "BAND", descriptionKey = "PolicyArgs_second")
 	Set<String> second = new TreeSet<>();
 
 	/** Fails for options that are wrong in any archive. */

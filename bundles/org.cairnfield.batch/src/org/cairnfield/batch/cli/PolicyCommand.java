@@ -6,6 +6,7 @@ import java.util.TreeSet;
 import org.cairnfield.archive.Mode;
 import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.decide.ReviewPolicy;
 import org.cairnfield.curation.decide.ReviewRefused;
 import org.cairnfield.curation.decide.SetReviewPolicyCommand;
@@ -15,20 +16,20 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 
 @Command(name = "policy", description = {
-		"Show or change how proposals are reviewed: bands of strength, second reviewers, audits.",
-		"Gates, reports and the workbench use the same. With options it is changed, as one save point." })
+		"${bundle:PolicyCommand_what}",
+		"${bundle:PolicyCommand_more}" })
 final class PolicyCommand extends ArchiveCommand {
 
 	@Mixin
 	PolicyArgs policyArgs;
 
-	@Option(names = "--no-second", description = "No band needs a second reviewer.")
+	@Option(names = "--no-second", descriptionKey = "PolicyCommand_noSecond")
 	boolean noSecond;
 
-	@Option(names = "--audit-limit", paramLabel = "SHARE", description = "An audit stops a band with a larger share of wrong proposals, such as 0.05.")
+	@Option(names = "--audit-limit", paramLabel = "SHARE", descriptionKey = "PolicyCommand_auditLimit")
 	Double limit;
 
-	@Option(names = "--audit-confidence", paramLabel = "SHARE", description = "With this probability, such as 0.95.")
+	@Option(names = "--audit-confidence", paramLabel = "SHARE", descriptionKey = "PolicyCommand_auditConfidence")
 	Double confidence;
 
 	@Override
@@ -44,7 +45,7 @@ final class PolicyCommand extends ArchiveCommand {
 	@Override
 	void checkArguments() {
 		if (noSecond && !policyArgs.second.isEmpty()) {
-			throw new ParameterException(spec.commandLine(), "give --second or --no-second, not both");
+			throw new ParameterException(spec.commandLine(), Messages.PolicyCommand_giveSecondOrNoSecond);
 		}
 		policyArgs.check();
 		audited(ReviewPolicy.USUAL);
@@ -65,10 +66,11 @@ final class PolicyCommand extends ArchiveCommand {
 					.put("auditLimit", policy.limitShare()).put("auditConfidence", policy.confidence()));
 			return;
 		}
-		out().println("bands        " + policy.bands());
-		out().println("second       " + (policy.secondBands().isEmpty() ? "no band needs a second reviewer"
-				: String.join(", ", new TreeSet<>(policy.secondBands()))));
-		out().printf(Locale.ROOT, "audit        stops a band with more than %.3g %% wrong, at %.3g %%%n",
+		out().println(Words.bind(Messages.PolicyCommand_bands, policy.bands()));
+		out().println(Words.bind(Messages.PolicyCommand_second,
+				policy.secondBands().isEmpty() ? Messages.PolicyCommand_noBandNeedsASecond
+						: String.join(", ", new TreeSet<>(policy.secondBands()))));
+		out().printf(Locale.ROOT, Messages.PolicyCommand_auditStopsABandWith,
 				100 * policy.limitShare(),
 				100 * policy.confidence());
 	}

@@ -19,20 +19,20 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
-@Command(name = "propose", description = { "Split a map and find for each noise sample the cluster it correlates with.",
-		"With --archive: for a split that it keeps, with the evidence, as one save point." })
+@Command(name = "propose", description = { "${bundle:ProposeCommand_what}",
+		"${bundle:ProposeCommand_more}" })
 final class ProposeCommand extends SurveyCommand {
 
 	@Mixin
 	SourceArgs sourceArgs;
 
-	@Option(names = "--split", paramLabel = "NAME", description = "With --archive: which split; needed where there are several.")
+	@Option(names = "--split", paramLabel = "NAME", descriptionKey = "ProposeCommand_split")
 	String splitName;
 
 	@Mixin
 	SplitArgs splitArgs;
 
-	@Option(names = "--proposals", paramLabel = "OUT.csv", description = "Write sample,cluster,strength,margin,carrier,runnerUp: a line a noise sample, cluster empty where unplaced; of an archive with all the evidence.")
+	@Option(names = "--proposals", paramLabel = "OUT.csv", descriptionKey = "ProposeCommand_proposals")
 	Path proposalsFile;
 
 	@Override

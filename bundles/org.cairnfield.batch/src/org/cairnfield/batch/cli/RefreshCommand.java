@@ -10,6 +10,7 @@ import java.util.Optional;
 import org.cairnfield.archive.Mode;
 import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.maps.ArchiveMap;
 import org.cairnfield.curation.remedy.RemedyCommands;
 import org.cairnfield.curation.timeline.AgePlan;
@@ -22,21 +23,20 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 
 @Command(name = "refresh", description = {
-		"Measure what can be done about the map of each site now that a newer survey is there: half of its places propose, "
-				+ "the other half judge.",
-		"With --apply do what helps most, or what --remedy names, as one save point that \"restore\" can take back." })
+		"${bundle:RefreshCommand_what}",
+		"${bundle:RefreshCommand_more}" })
 final class RefreshCommand extends ArchiveCommand {
 
-	@Option(names = "--site", paramLabel = "SITE", description = "Only this site, by name or id.")
+	@Option(names = "--site", paramLabel = "SITE", descriptionKey = "RefreshCommand_site")
 	String siteName;
 
-	@Option(names = "--day", paramLabel = "DATE", description = "Day of the newer survey, such as 2020-01-15; without it the last one.")
+	@Option(names = "--day", paramLabel = "DATE", descriptionKey = "RefreshCommand_day")
 	LocalDate day;
 
-	@Option(names = "--remedy", paramLabel = "NAME", description = "Apply this one, whatever was measured: vanished, successors, revisited, start-anew, device.")
+	@Option(names = "--remedy", paramLabel = "NAME", descriptionKey = "RefreshCommand_remedy")
 	String named;
 
-	@Option(names = "--apply", description = "Apply the remedy that helps most at each site; where none helps, nothing is changed.")
+	@Option(names = "--apply", descriptionKey = "RefreshCommand_apply")
 	boolean apply;
 
 	@Override
@@ -48,11 +48,11 @@ final class RefreshCommand extends ArchiveCommand {
 	void checkArguments() {
 		if (named != null && Arrays.stream(AgeRemedyKind.values()).noneMatch(kind -> kind.word().equals(named))) {
 			throw new ParameterException(spec.commandLine(),
-					"no remedy '" + named + "'; choose from " + String.join(", ",
-							Arrays.stream(AgeRemedyKind.values()).map(AgeRemedyKind::word).toList()));
+					Words.bind(Messages.RefreshCommand_noRemedyChooseFrom, named, String.join(", ",
+							Arrays.stream(AgeRemedyKind.values()).map(AgeRemedyKind::word).toList())));
 		}
 		if (named != null && !apply) {
-			throw new ParameterException(spec.commandLine(), "--remedy says what to apply, so give --apply too");
+			throw new ParameterException(spec.commandLine(), Messages.RefreshCommand_remedySaysWhatToApply);
 		}
 	}
 
@@ -66,8 +66,9 @@ final class RefreshCommand extends ArchiveCommand {
 			Optional<AgePlan> plan = day == null ? AgeRemedies.of(archive.archive(), site, workers)
 					: AgeRemedies.of(archive.archive(), site, day, workers);
 			if (plan.isEmpty()) {
-				note(ArchiveMap.nameOf(site) + " has no map that is older than "
-						+ (day == null ? "its last survey" : "its survey of " + day));
+				note(Words.bind(Messages.RefreshCommand_hasNoMapThatIs, ArchiveMap.nameOf(site),
+						day == null ? Messages.RefreshCommand_itsLastSurvey
+								: Words.bind(Messages.RefreshCommand_itsSurveyOf, day)));
 				continue;
 			}
 			Optional<AgeRemedy> choice = named == null ? plan.get().best()
@@ -89,13 +90,15 @@ final class RefreshCommand extends ArchiveCommand {
 	}
 
 	private void tell(Site site, AgePlan plan, Optional<AgeRemedy> choice) {
-		out().println(String.format(Locale.ROOT, "%s, survey of %s: error of the map before it %.2f m (%.2f to %.2f)",
+		out().println(String.format(Locale.ROOT, Messages.RefreshCommand_surveyOfErrorOfThe,
 				ArchiveMap.nameOf(site), plan.day(),
 				plan.error().metres(), plan.error().interval().low(), plan.error().interval().high()));
 		plan.remedies().forEach(each -> out().println(
 				"  " + each.kind().word() + ": " + each.preview() + System.lineSeparator() + "    " + each.effect()));
-		out().println(choice.map(each -> (apply ? "  applied: " : "  helps most: ") + each.kind().word())
-				.orElse("  none helps: leave the map as it is"));
+		out().println(choice
+				.map(each -> (apply ? Messages.RefreshCommand_applied : Messages.RefreshCommand_helpsMost)
+						+ each.kind().word())
+				.orElse(Messages.RefreshCommand_noneHelpsLeaveTheMap));
 	}
 
 	private static Json json(AgePlan plan, Optional<AgeRemedy> choice) {

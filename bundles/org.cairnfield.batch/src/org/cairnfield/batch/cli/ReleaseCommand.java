@@ -9,6 +9,7 @@ import org.cairnfield.archive.Mode;
 import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.archive.history.ReleaseTag;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.release.Gate;
 import org.cairnfield.curation.release.GateCheck;
 import org.cairnfield.curation.release.GateResult;
@@ -21,29 +22,29 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 
 @Command(name = "release", description = {
-		"Release the map under a version: check the gates, write the manifest, sign it, set a tag.",
-		"Where the archive wants another person to sign, this prepares, and that person runs it with --sign." })
+		"${bundle:ReleaseCommand_what}",
+		"${bundle:ReleaseCommand_more}" })
 final class ReleaseCommand extends ArchiveCommand {
 
 	@Mixin
 	PackArgs packArgs;
 
-	@Option(names = "--version", paramLabel = "VERSION", description = "By Semantic Versioning; otherwise what follows from the changes since the last release.")
+	@Option(names = "--version", paramLabel = "VERSION", descriptionKey = "ReleaseCommand_version")
 	String version;
 
-	@Option(names = "--notes", paramLabel = "TEXT", description = "What users of the map should know.")
+	@Option(names = "--notes", paramLabel = "TEXT", descriptionKey = "ReleaseCommand_notes")
 	String notes;
 
-	@Option(names = "--override", paramLabel = "GATE=REASON", description = "Release although that gate is not met. The release carries name and reason for ever; needs --person. May be repeated.")
+	@Option(names = "--override", paramLabel = "GATE=REASON", descriptionKey = "ReleaseCommand_override")
 	Map<String, String> overrides = new LinkedHashMap<>();
 
-	@Option(names = "--prepare", description = "Prepare only: somebody signs later.")
+	@Option(names = "--prepare", descriptionKey = "ReleaseCommand_prepare")
 	boolean prepareOnly;
 
-	@Option(names = "--sign", description = "Sign what was prepared; needs --version.")
+	@Option(names = "--sign", descriptionKey = "ReleaseCommand_sign")
 	boolean signOnly;
 
-	@Option(names = "--discard", description = "Throw away what was prepared and nobody has signed; needs --version.")
+	@Option(names = "--discard", descriptionKey = "ReleaseCommand_discard")
 	boolean discardOnly;
 
 	@Override
@@ -54,19 +55,19 @@ final class ReleaseCommand extends ArchiveCommand {
 	@Override
 	void checkArguments() {
 		if (version != null && !SemanticVersion.is(version)) {
-			throw wrong("no version by Semantic Versioning: " + version);
+			throw wrong(Words.bind(Messages.ReleaseCommand_noVersionBySemanticVersioning, version));
 		}
 		if (signOnly && (prepareOnly || discardOnly || version == null || !overrides.isEmpty())) {
-			throw wrong("--sign needs --version, and none of --prepare, --discard and --override");
+			throw wrong(Messages.ReleaseCommand_signNeedsVersionAndNone);
 		}
 		if (discardOnly && (prepareOnly || version == null || notes != null || !overrides.isEmpty())) {
-			throw wrong("--discard needs --version, and none of --prepare, --notes and --override");
+			throw wrong(Messages.ReleaseCommand_discardNeedsVersionAndNone);
 		}
 		if (signOnly || discardOnly) {
-			packArgs.requireNoSplit("what was prepared has its splits already");
+			packArgs.requireNoSplit(Messages.ReleaseCommand_whatWasPreparedHasIts);
 		}
 		if (!overrides.isEmpty() && archiveArgs.person == null) {
-			throw wrong("--override needs --person: somebody takes the responsibility by name");
+			throw wrong(Messages.ReleaseCommand_overrideNeedsPersonSomebodyTakes);
 		}
 		overrules();
 		packArgs.request();
@@ -80,10 +81,10 @@ final class ReleaseCommand extends ArchiveCommand {
 		Map<Gate, GateResult.Overrule> by = new EnumMap<>(Gate.class);
 		overrides.forEach((key, reason) -> {
 			Gate gate = java.util.Arrays.stream(Gate.values()).filter(g -> g.key().equals(key)).findFirst()
-					.orElseThrow(() -> wrong("there is no gate '" + key + "'; the gates are "
-							+ String.join(", ", java.util.Arrays.stream(Gate.values()).map(Gate::key).toList())));
+					.orElseThrow(() -> wrong(Words.bind(Messages.ReleaseCommand_thereIsNoGateThe, key,
+							String.join(", ", java.util.Arrays.stream(Gate.values()).map(Gate::key).toList()))));
 			if (reason == null || reason.isBlank()) {
-				throw wrong("--override " + key + " needs a reason");
+				throw wrong(Words.bind(Messages.ReleaseCommand_overrideNeedsAReason, key));
 			}
 			by.put(gate, new GateResult.Overrule(archiveArgs.person.name(), reason));
 		});
@@ -93,7 +94,7 @@ final class ReleaseCommand extends ArchiveCommand {
 	@Override
 	void run(OpenArchive archive, Workers workers) throws Exception {
 		ReleaseBook book = new ReleaseBook(archive, Clock.systemUTC());
-		book.gaps().forEach(gap -> err().println("cairnfield: " + gap));
+		book.gaps().forEach(gap -> err().println(Words.bind(Messages.ReleaseCommand_cairnfield, gap)));
 		if (signOnly) {
 			tell(book.sign(version, archiveArgs.person(), notes), null);
 			return;
@@ -111,8 +112,8 @@ final class ReleaseCommand extends ArchiveCommand {
 			} else {
 				GateTable.print(check.results(), out());
 			}
-			err().println("cairnfield: nothing was released: " + check.holding().size() + " of "
-					+ check.results().size() + " gates hold it back");
+			err().println(Words.bind(Messages.ReleaseCommand_cairnfieldNothingWasReleasedOf, check.holding().size(),
+					check.results().size()));
 			endWith(ExitCode.GATES);
 			return;
 		}
@@ -120,14 +121,17 @@ final class ReleaseCommand extends ArchiveCommand {
 				archiveArgs.person(),
 				notes);
 		if (prepareOnly || check.gates().anotherSigns()) {
-			archive.savePoint(archiveArgs.person(), "Prepare release " + manifest.version());
+			archive.savePoint(archiveArgs.person(),
+					Words.bind(Messages.ReleaseCommand_prepareRelease, manifest.version()));
 			if (json) {
 				printJson(new Json().put("prepared", manifest.version()).put("digest", manifest.digest())
 						.put("gates", GateTable.json(check.results())));
 			} else {
-				out().println("prepared " + manifest.version() + " (" + String.join("; ", manifest.bump()) + "); "
-						+ (check.gates().anotherSigns() ? "another person signs it" : "sign it")
-						+ " with --sign --version " + manifest.version());
+				out().println(Words.bind(Messages.ReleaseCommand_preparedWithSignVersion, manifest.version(),
+						String.join("; ", manifest.bump()),
+						check.gates().anotherSigns() ? Messages.ReleaseCommand_anotherPersonSignsIt
+								: Messages.ReleaseCommand_signIt,
+						manifest.version()));
 			}
 			return;
 		}
@@ -136,11 +140,12 @@ final class ReleaseCommand extends ArchiveCommand {
 
 	private void discard(OpenArchive archive, ReleaseBook book) throws IOException {
 		book.discard(version, archiveArgs.person());
-		archive.savePoint(archiveArgs.person(), "Discard what was prepared as release " + version);
+		archive.savePoint(archiveArgs.person(),
+				Words.bind(Messages.ReleaseCommand_discardWhatWasPreparedAs, version));
 		if (json) {
 			printJson(new Json().put("discarded", version));
 		} else {
-			out().println("discarded what was prepared as release " + version);
+			out().println(Words.bind(Messages.ReleaseCommand_discardedWhatWasPreparedAs, version));
 		}
 	}
 
@@ -154,12 +159,12 @@ final class ReleaseCommand extends ArchiveCommand {
 					.put("ages", manifest == null ? null : manifest.ages()).put("tag", tag.id()));
 			return;
 		}
-		out().println("released " + tag.version()
-				+ (manifest == null ? "" : " (" + String.join("; ", manifest.bump()) + ")") + ", save point "
-				+ tag.savePoint().shortId() + (tag.signed() ? ", tag signed" : ""));
-		out().println("tag " + tag.id() + " (keep it elsewhere; \"verify --digest\" compares)");
+		out().println(Words.bind(Messages.ReleaseCommand_releasedSavePoint, tag.version(),
+				manifest == null ? "" : " (" + String.join("; ", manifest.bump()) + ")", tag.savePoint().shortId(),
+				tag.signed() ? Messages.ReleaseCommand_tagSigned : ""));
+		out().println(Words.bind(Messages.ReleaseCommand_tagKeepItElsewhereVerify, tag.id()));
 		if (manifest != null) {
-			out().println("content " + manifest.digest());
+			out().println(Words.bind(Messages.ReleaseCommand_content, manifest.digest()));
 			manifest.changes().forEach(change -> out().println("  " + change));
 			manifest.ages().forEach(age -> out().println("  " + age));
 		}

@@ -5,6 +5,7 @@ import java.util.List;
 import org.cairnfield.archive.Mode;
 import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.release.Bump;
 import org.cairnfield.curation.release.ReleaseBook;
 import org.cairnfield.curation.release.ReleaseManifest;
@@ -12,9 +13,9 @@ import org.cairnfield.curation.release.ReleasedState;
 import picocli.CommandLine.Command;
 
 @Command(name = "releases", description = {
-		"List the releases of an archive, the highest version first, and which version the next one would be.",
-		"\"compare\" and \"restore\" take versions for names of save points.",
-		"Ends with 13 where a tag is no release, or a release has no tag, as in a clone without tags." })
+		"${bundle:ReleasesCommand_what}",
+		"${bundle:ReleasesCommand_more}",
+		"${bundle:ReleasesCommand_more2}" })
 final class ReleasesCommand extends ArchiveCommand {
 
 	@Override
@@ -28,7 +29,7 @@ final class ReleasesCommand extends ArchiveCommand {
 		List<ReleasedState> releases = book.list();
 		Bump next = book.propose();
 		List<String> gaps = book.gaps();
-		gaps.forEach(gap -> err().println("cairnfield: " + gap));
+		gaps.forEach(gap -> err().println(Words.bind(Messages.ReleasesCommand_cairnfield, gap)));
 		endWith(gaps.isEmpty() ? ExitCode.OK : ExitCode.NOT_SOUND);
 		if (json) {
 			printJson(new Json().put("releases", releases.stream().map(r -> json(r).fields()).toList())
@@ -42,10 +43,11 @@ final class ReleasesCommand extends ArchiveCommand {
 					m.version() + "  " + m.signedAt() + "  " + m.signedBy() + "  " + m.digest().substring(0, 12) + "  "
 							+ (m.changes().isEmpty() ? String.join("; ", m.bump()) : String.join(", ", m.changes())));
 			m.gates().stream().filter(g -> !g.overruledBy().isEmpty())
-					.forEach(g -> out().println("    gate " + g.gate() + " (" + g.figure()
-							+ ", " + g.bound() + ") overridden by " + g.overruledBy() + ": " + g.reason()));
+					.forEach(g -> out().println(Words.bind(Messages.ReleasesCommand_gateOverriddenBy, g.gate(),
+							g.figure(), g.bound(), g.overruledBy(), g.reason())));
 		}
-		out().println((releases.isEmpty() ? "no release yet; the first would be " : "the next would be ")
+		out().println((releases.isEmpty() ? Messages.ReleasesCommand_noReleaseYetTheFirst
+				: Messages.ReleasesCommand_theNextWouldBe)
 				+ next.version() + ": "
 				+ String.join("; ", next.reasons()));
 	}

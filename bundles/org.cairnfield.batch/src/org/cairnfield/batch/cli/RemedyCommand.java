@@ -9,6 +9,7 @@ import java.util.Set;
 import org.cairnfield.archive.Mode;
 import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.check.RuleCheck;
 import org.cairnfield.curation.check.RulesAsTold;
 import org.cairnfield.curation.effect.HoldOuts;
@@ -23,16 +24,16 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 
-@Command(name = "remedy", description = "Apply what the named rules offer, as one save point that \"restore\" can take back.")
+@Command(name = "remedy", description = "${bundle:RemedyCommand_what}")
 final class RemedyCommand extends ArchiveCommand {
 
 	@Mixin
 	AskedRuleArgs ruleArgs;
 
-	@Option(names = "--alternative", paramLabel = "NAME", description = "Which remedy, where a rule has several; without it the first. \"check --json\" lists them, --dry-run says what each does.")
+	@Option(names = "--alternative", paramLabel = "NAME", descriptionKey = "RemedyCommand_alternative2")
 	String alternative;
 
-	@Option(names = "--dry-run", description = "Only say what would be done, and what it does to error and right floor on held-out training samples.")
+	@Option(names = "--dry-run", descriptionKey = "RemedyCommand_dryRun")
 	boolean dryRun;
 
 	@Override
@@ -43,7 +44,7 @@ final class RemedyCommand extends ArchiveCommand {
 	@Override
 	void checkArguments() {
 		if (ruleArgs.ids.isEmpty()) {
-			throw new ParameterException(spec.commandLine(), "name the rules whose remedies are meant, with --rule");
+			throw new ParameterException(spec.commandLine(), Messages.RemedyCommand_nameTheRulesWhoseRemedies);
 		}
 		ruleArgs.check(spec);
 		checkAlternative(ruleArgs.rules(spec));
@@ -55,8 +56,9 @@ final class RemedyCommand extends ArchiveCommand {
 		if (alternative != null && !known.contains(alternative)) {
 			String named = String.join(", ", rules.stream().map(Rule::id).toList());
 			throw new ParameterException(spec.commandLine(), known.isEmpty()
-					? named + ": there is one remedy only, so leave out --alternative"
-					: named + ": no alternative '" + alternative + "'; choose from " + String.join(", ", known));
+					? Words.bind(Messages.RemedyCommand_thereIsOneRemedyOnly, named)
+					: Words.bind(Messages.RemedyCommand_noAlternativeChooseFrom, named, alternative,
+							String.join(", ", known)));
 		}
 	}
 
@@ -93,7 +95,7 @@ final class RemedyCommand extends ArchiveCommand {
 		if (json) {
 			printJson(new Json().put("dryRun", false).put("remedies", done));
 		} else if (done.isEmpty()) {
-			out().println("nothing to remedy");
+			out().println(Messages.RemedyCommand_nothingToRemedy);
 		}
 	}
 
@@ -105,9 +107,10 @@ final class RemedyCommand extends ArchiveCommand {
 
 	/** Each remedy alone, those of each rule together, and all of them. */
 	private void say(List<Finding> offering, HoldOuts holdOuts, Workers workers) {
-		offering.forEach(finding -> sayOne("would " + finding.remedy().get().preview(), finding));
+		offering.forEach(finding -> sayOne(
+				Words.bind(Messages.RemedyCommand_would, finding.remedy().get().preview()), finding));
 		if (offering.isEmpty() && !json) {
-			out().println("nothing to remedy");
+			out().println(Messages.RemedyCommand_nothingToRemedy);
 		}
 		Map<String, List<Finding>> byRule = new LinkedHashMap<>();
 		offering.forEach(finding -> byRule.computeIfAbsent(finding.rule(), rule -> new ArrayList<>()).add(finding));
@@ -130,7 +133,8 @@ final class RemedyCommand extends ArchiveCommand {
 					.put("effects", effects)
 					.put("effect", offering.isEmpty() ? null : json(effect(offering, holdOuts, workers))));
 		} else if (byRule.size() > 1) {
-			out().println("all together: " + effect(offering, holdOuts, workers).words());
+			out().println(
+					Words.bind(Messages.RemedyCommand_allTogether, effect(offering, holdOuts, workers).words()));
 		}
 	}
 
@@ -141,8 +145,8 @@ final class RemedyCommand extends ArchiveCommand {
 		List<RemedyEffect> effects = holdOuts.effects(ways.stream().map(way -> remedies(findings, way)).toList(),
 				workers);
 		for (int i = 0; i < ways.size(); i++) {
-			out().println("  --alternative " + ways.get(i).name() + " (" + ways.get(i).title() + "): "
-					+ effects.get(i).words());
+			out().println(Words.bind(Messages.RemedyCommand_alternative, ways.get(i).name(), ways.get(i).title(),
+					effects.get(i).words()));
 		}
 	}
 

@@ -16,18 +16,18 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 
-@Command(name = "rename", description = "Give a site, a survey or a device another name, as one save point. Its id stays.")
+@Command(name = "rename", description = "${bundle:RenameCommand_what}")
 final class RenameCommand extends ArchiveCommand {
 
 	/** Exactly one of them. */
 	static final class Target {
-		@Option(names = "--site", required = true, paramLabel = "SITE", description = "Name or id of the site.")
+		@Option(names = "--site", required = true, paramLabel = "SITE", descriptionKey = "RenameCommand_site")
 		String site;
 
-		@Option(names = "--survey", required = true, paramLabel = "SURVEY", description = "Name or id of the survey.")
+		@Option(names = "--survey", required = true, paramLabel = "SURVEY", descriptionKey = "RenameCommand_survey")
 		String survey;
 
-		@Option(names = "--device", required = true, paramLabel = "DEVICE", description = "Name or id of the device.")
+		@Option(names = "--device", required = true, paramLabel = "DEVICE", descriptionKey = "RenameCommand_device")
 		String device;
 
 		EObject in(Archive archive) throws ArchiveException {
@@ -45,7 +45,7 @@ final class RenameCommand extends ArchiveCommand {
 	@ArgGroup(multiplicity = "1")
 	Target target;
 
-	@Option(names = "--name", required = true, paramLabel = "NAME", description = "The new name; no other site, survey of the site, or device has it.")
+	@Option(names = "--name", required = true, paramLabel = "NAME", descriptionKey = "RenameCommand_name")
 	String newName;
 
 	@Override
@@ -56,7 +56,7 @@ final class RenameCommand extends ArchiveCommand {
 	@Override
 	void checkArguments() {
 		if (newName.isBlank() || newName.chars().anyMatch(Character::isISOControl)) {
-			throw new ParameterException(spec.commandLine(), "--name must be a name of one line, and not empty");
+			throw new ParameterException(spec.commandLine(), Messages.RenameCommand_nameMustBeAName);
 		}
 	}
 
@@ -66,7 +66,7 @@ final class RenameCommand extends ArchiveCommand {
 		String wanted = newName.strip();
 		String refusal = SiblingNames.refusal(object, wanted).orElse(null);
 		if (refusal != null) {
-			throw new ArchiveException(refusal, "choose another");
+			throw new ArchiveException(refusal, Messages.RenameCommand_chooseAnother);
 		}
 		object.eSet(object.eClass().getEStructuralFeature("name"), wanted);
 		record(archive);

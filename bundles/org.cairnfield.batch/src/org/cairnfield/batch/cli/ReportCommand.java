@@ -6,6 +6,7 @@ import org.cairnfield.archive.Mode;
 import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.archive.history.PastState;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.measure.PackRequest;
 import org.cairnfield.curation.release.GateCheck;
 import org.cairnfield.curation.release.GateSet;
@@ -17,16 +18,16 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
-@Command(name = "report", description = "Write one HTML page on the map, or a release of it, that can be printed and needs no network.")
+@Command(name = "report", description = "${bundle:ReportCommand_what}")
 final class ReportCommand extends ArchiveCommand {
 
 	@Mixin
 	PackArgs packArgs;
 
-	@Option(names = "--out", required = true, paramLabel = "FILE", description = "The page.")
+	@Option(names = "--out", required = true, paramLabel = "FILE", descriptionKey = "ReportCommand_out")
 	Path file;
 
-	@Option(names = "--release", paramLabel = "VERSION", description = "That release; otherwise the archive as it is.")
+	@Option(names = "--release", paramLabel = "VERSION", descriptionKey = "ReportCommand_release2")
 	String version;
 
 	@Override
@@ -48,10 +49,10 @@ final class ReportCommand extends ArchiveCommand {
 			page = ReleaseReport.html(archive.archive(), null, book.ask(packArgs.request(), workers), archive.digest(),
 					book.steps(null), damages());
 		} else {
-			packArgs.requireNoSplit("a release has its splits already");
+			packArgs.requireNoSplit(Messages.ReportCommand_aReleaseHasItsSplits);
 			ReleasedState release = book.find(version);
 			PastState then = book.openReadOnly(version);
-			requireSound("release " + version, then.damages());
+			requireSound(Words.bind(Messages.ReportCommand_release, version), then.damages());
 			GateCheck check = GateCheck.of(then.archive(), GateSet.parse(release.manifest().gateSet()), null,
 					PackRequest.like(release.manifest().settings()), workers);
 			page = ReleaseReport.html(then.archive(), release.manifest(), check, release.manifest().digest(),

@@ -6,17 +6,18 @@ import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.archive.history.History;
 import org.cairnfield.archive.history.SavePoint;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-@Command(name = "restore", description = "Go back to an earlier state by a new save point; nothing of the history is lost.")
+@Command(name = "restore", description = "${bundle:RestoreCommand_what}")
 final class RestoreCommand extends ArchiveCommand {
 
-	@Parameters(index = "0", paramLabel = "SAVEPOINT", description = "Its id, a beginning of it, or a tag.")
+	@Parameters(index = "0", paramLabel = "SAVEPOINT", descriptionKey = "RestoreCommand_savepoint2")
 	String name;
 
-	@Option(names = "--only-its-change", description = "Take back what that save point changed, and keep what came after.")
+	@Option(names = "--only-its-change", descriptionKey = "RestoreCommand_onlyItsChange")
 	boolean onlyItsChange;
 
 	@Override
@@ -42,8 +43,8 @@ final class RestoreCommand extends ArchiveCommand {
 		if (json) {
 			printJson(new Json().put("savePoint", made.map(p -> (Object) json(p).fields()).orElse(null)));
 		} else {
-			out().println(made.map(p -> "save point " + p.shortId() + ": " + p.summary())
-					.orElse("nothing to restore: the archive is in that state"));
+			out().println(made.map(p -> Words.bind(Messages.RestoreCommand_savePoint, p.shortId(), p.summary()))
+					.orElse(Messages.RestoreCommand_nothingToRestoreTheArchive));
 		}
 	}
 }

@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import org.cairnfield.core.measure.PositionErrors;
 import org.cairnfield.core.stats.Kappa;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.decide.Agreement;
 import org.cairnfield.curation.decide.Standings;
 import org.cairnfield.curation.measure.Measures;
@@ -45,19 +46,20 @@ final class Results {
 
 	static void printSplit(FileRun run, Workers workers, PrintWriter out) {
 		int components = run.study().components(workers);
-		out.printf(Locale.ROOT, "split        %d clusters, %.1f %% noise (ε %.6g, minPts %d, %s, %s%s)%n",
+		out.printf(Locale.ROOT, Messages.Results_splitClustersNoiseMinpts,
 				run.onMap().clustering().clusters(),
 				100 * run.onMap().clustering().noiseShare(), run.split().getEpsilon(), run.split().getMinPts(),
 				run.split().getRepresentation(),
-				run.split().getDistance(), components > 0 ? ", " + components + " principal components" : "");
+				run.split().getDistance(),
+				components > 0 ? Words.bind(Messages.Results_principalComponents, components) : "");
 		run.curve(workers).elbowEpsilon().ifPresent(epsilon -> out.printf(Locale.ROOT,
-				"elbow        ε %.6g by Kneedle on the k-distance curve; a start, not an answer%n", epsilon));
+				Messages.Results_elbowByKneedleOnThe, epsilon));
 		printSearch(run.split(), out);
 	}
 
 	private static void printSearch(Split split, PrintWriter out) {
 		if (split.getSearch() != null) {
-			out.println("search       " + split.getSearch() + "; " + split.getSearchReason());
+			out.println(Words.bind(Messages.Results_search, split.getSearch(), split.getSearchReason()));
 		}
 	}
 
@@ -77,11 +79,11 @@ final class Results {
 		SplitProposals proposals = run.proposals();
 		if (!proposals.open()) {
 			out.printf(Locale.ROOT,
-					"proposals    none: %.1f %% noise is below the gate of %.1f %%; %d samples stay noise%n",
+					Messages.Results_proposalsNoneNoiseIsBelow,
 					100 * proposals.noiseShare(), 100 * proposals.rule().gate(), proposals.unplaced());
 			return;
 		}
-		out.printf(Locale.ROOT, "proposals    %d made (r ≥ %s), %d samples stay noise%n", proposals.made(),
+		out.printf(Locale.ROOT, Messages.Results_proposalsMadeRSamplesStay, proposals.made(),
 				proposals.rule().threshold(), proposals.unplaced());
 	}
 
@@ -108,7 +110,8 @@ final class Results {
 	}
 
 	static void printWays(FileRun run, PrintWriter out) {
-		ConsoleTable table = new ConsoleTable("matching", "mean m", "95 % interval", "median m", "RMSE m", "75 % m",
+		ConsoleTable table = new ConsoleTable("matching", Messages.Results_meanM, Messages.Results_95Interval,
+				Messages.Results_medianM, Messages.Results_rmseM, "75 % m",
 				"90 % m",
 				"95 % m", "floor", "site", "compared", "time");
 		for (Way way : run.measured().ways()) {
@@ -122,10 +125,10 @@ final class Results {
 		}
 		table.print(out);
 		out.println();
-		out.println("chosen       " + run.measured().way(Measures.RELEASED).how());
+		out.println(Words.bind(Messages.Results_chosen, run.measured().way(Measures.RELEASED).how()));
 		out.println(
-				"             errors in the plane, percentiles by Hyndman-Fan type 6; compared: fingerprints per query;");
-		out.println("             time: processor time to plain, one thread, same run");
+				Messages.Results_errorsInThePlanePercentiles);
+		out.println(Messages.Results_timeProcessorTimeToPlain);
 	}
 
 	static Json split(Split split, SplitFacts facts) {
@@ -146,10 +149,10 @@ final class Results {
 
 	static void printSplit(Split split, SplitFacts facts, PrintWriter out) {
 		String method = split.getMethod() != null ? split.getMethod()
-				: String.format(Locale.ROOT, "ε %.6g, minPts %d", split.getEpsilon(), split.getMinPts());
-		out.printf(Locale.ROOT, "split        %s (%s): %d samples, %s, %s, %s%n", split.getId(), split.getScope(),
+				: String.format(Locale.ROOT, Messages.Results_minpts, split.getEpsilon(), split.getMinPts());
+		out.printf(Locale.ROOT, Messages.Results_splitSamples, split.getId(), split.getScope(),
 				facts.samples(), method, split.getRepresentation(), split.getDistance());
-		out.println("             " + facts + "; from " + facts.basis());
+		out.println(Words.bind(Messages.Results_from, facts, facts.basis()));
 		printSearch(split, out);
 	}
 
@@ -168,17 +171,17 @@ final class Results {
 	static void printProposals(String split, SplitProposals made, EvidenceTable evidence, PrintWriter out) {
 		if (!made.open()) {
 			out.printf(Locale.ROOT,
-					"proposals    none for %s: %.1f %% noise is below the gate of %.1f %%; %d samples stay noise%n",
+					Messages.Results_proposalsNoneForNoiseIs,
 					split,
 					100 * made.noiseShare(), 100 * made.rule().gate(), made.unplaced());
 			return;
 		}
-		out.printf(Locale.ROOT, "proposals    %d made for %s (r ≥ %s), %d samples stay unplaced%n", made.made(), split,
+		out.printf(Locale.ROOT, Messages.Results_proposalsMadeForRSamples, made.made(), split,
 				made.rule().threshold(), made.unplaced());
-		out.printf(Locale.ROOT, "             of %d the nearest labelled sample is in another cluster; effects %s%n",
+		out.printf(Locale.ROOT, Messages.Results_ofTheNearestLabelledSample,
 				differing(evidence),
 				evidence.basis());
-		out.println("             advice: " + advice(evidence));
+		out.println(Words.bind(Messages.Results_advice, advice(evidence)));
 		for (Advice advice : Advice.values()) {
 			if (evidence.all().stream().anyMatch(e -> e.made() && e.advice() == advice)) {
 				out.println("             " + advice.word() + ": " + evidence.rates().of(advice).text());
@@ -186,7 +189,7 @@ final class Results {
 		}
 		Map<Warning, Long> warnings = evidence.all().stream().filter(Evidence::made).flatMap(e -> e.warnings().stream())
 				.collect(Collectors.groupingBy(w -> w, TreeMap::new, Collectors.counting()));
-		out.println("             warnings: " + (warnings.isEmpty() ? "none"
+		out.println(Words.bind(Messages.Results_warnings, warnings.isEmpty() ? "none"
 				: warnings.entrySet().stream()
 						.map(w -> w.getValue() + " " + w.getKey().name().toLowerCase(Locale.ROOT).replace('_', ' '))
 						.collect(Collectors.joining(", "))));
@@ -201,14 +204,16 @@ final class Results {
 	}
 
 	static void printMeasurement(ReleasedMap map, Measures measured, PrintWriter out) {
-		out.printf(Locale.ROOT, "measured     %s on %d test samples; %d approved, %d still to be decided%n",
-				map.splits().isEmpty() ? "the map, which is not split," : "split " + String.join(", ", map.splits()),
+		out.printf(Locale.ROOT, Messages.Results_measuredOnTestSamplesApproved,
+				map.splits().isEmpty() ? Messages.Results_theMapWhichIsNot
+						: Words.bind(Messages.Results_split, String.join(", ", map.splits())),
 				measured.test(), map.joined(),
 				map.open());
 		map.notes().forEach(note -> out.println("             " + note));
-		ConsoleTable table = new ConsoleTable("matching", "mean m", "95 % of mean", "median m", "75 % m", "95 % m",
-				"floor", "site", "to plain",
-				"95 % of ratio", "compared", "share");
+		ConsoleTable table = new ConsoleTable("matching", Messages.Results_meanM, Messages.Results_95OfMean,
+				Messages.Results_medianM, "75 % m", "95 % m",
+				"floor", "site", Messages.Results_toPlain,
+				Messages.Results_95OfRatio, "compared", "share");
 		for (Way way : measured.ways()) {
 			PositionErrors e = way.errors();
 			table.row(way.name(), f("%.3f", e.meanMetres()),
@@ -221,10 +226,10 @@ final class Results {
 					f("%.1f %%", 100 * way.comparisonShare()));
 		}
 		table.print(out);
-		out.println("released     " + measured.way(Measures.RELEASED).how());
+		out.println(Words.bind(Messages.Results_released, measured.way(Measures.RELEASED).how()));
 		out.println(
-				"             errors in the plane, percentiles by Hyndman-Fan type 6, intervals by the bootstrap, ratios paired;");
-		out.println("             compared: fingerprints per query");
+				Messages.Results_errorsInThePlanePercentiles2);
+		out.println(Messages.Results_comparedFingerprintsPerQuery);
 	}
 
 	static Json standings(Standings standings, Json result) {
@@ -239,21 +244,21 @@ final class Results {
 	}
 
 	static void printStandings(Standings standings, PrintWriter out) {
-		out.println("proposals    of " + standings.split() + ": "
-				+ standings.counts().entrySet().stream().filter(e -> e.getValue() > 0)
-						.map(e -> e.getValue() + " " + e.getKey()).collect(Collectors.joining(", ")));
+		out.println(Words.bind(Messages.Results_proposalsOf, standings.split(),
+				standings.counts().entrySet().stream().filter(e -> e.getValue() > 0)
+						.map(e -> e.getValue() + " " + e.getKey()).collect(Collectors.joining(", "))));
 		if (standings.awaitingSecond() > 0) {
-			out.println("             " + standings.awaitingSecond() + " wait for a second reviewer");
+			out.println(Words.bind(Messages.Results_waitForASecondReviewer, standings.awaitingSecond()));
 		}
 		out.println(
-				"             " + (standings.open() == 0 ? "all decided" : standings.open() + " hold a release back"));
+				"             " + (standings.open() == 0 ? Messages.Results_allDecided
+						: Words.bind(Messages.Results_holdAReleaseBack, standings.open())));
 		Agreement agreement = standings.agreement();
 		if (agreement.kappa().items() > 0) {
-			out.println("agreement    " + agreement.kappaText() + "; " + agreement.kappa().items()
-					+ " samples judged by two, " + agreement.differing().size()
-					+ " differed");
+			out.println(Words.bind(Messages.Results_agreementSamplesJudgedByTwo, agreement.kappaText(),
+					agreement.kappa().items(), agreement.differing().size()));
 		}
-		standings.disputes().forEach(s -> out.println("disputed     " + s.sample()));
+		standings.disputes().forEach(s -> out.println(Words.bind(Messages.Results_disputed, s.sample())));
 	}
 
 	private static String f(String format, double value) {

@@ -11,7 +11,7 @@ import picocli.CommandLine.ParameterException;
 /** Which cleaning rules. */
 class RuleArgs {
 
-	@Option(names = "--rule", paramLabel = "ID", description = "Only this rule; may be repeated. Without it, all.")
+	@Option(names = "--rule", paramLabel = "ID", descriptionKey = "RuleArgs_rule")
 	List<String> ids = List.of();
 
 	final List<Rule> rules(CommandSpec spec) {

@@ -8,6 +8,7 @@ import org.cairnfield.archive.Mode;
 import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.archive.history.Person;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.check.RuleSettings;
 import org.cairnfield.curation.check.RulesAsTold;
 import org.cairnfield.curation.check.SetRuleSettingsCommand;
@@ -23,35 +24,35 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 
 @Command(name = "rules", description = {
-		"List the rules: what each looks for, its remedies where there are several, and the numbers it goes by, each with unit and reason.",
-		"With --archive, also the settings that the archive keeps; with --set, --off or --reset that is changed, as one save point, and holds for everybody." })
+		"${bundle:RulesCommand_what}",
+		"${bundle:RulesCommand_more}" })
 final class RulesCommand extends SurveyCommand {
 
 	@Mixin
 	RuleArgs ruleArgs;
 
-	@Option(names = "--archive", paramLabel = "DIR", description = "Folder of the archive that keeps the settings.")
+	@Option(names = "--archive", paramLabel = "DIR", descriptionKey = "RulesCommand_archive")
 	Path folder;
 
-	@Option(names = "--set", paramLabel = "RULE.NUMBER=VALUE", description = "Keep a number with the archive, such as few-readings.fewest-readings=4; may be repeated.")
+	@Option(names = "--set", paramLabel = "RULE.NUMBER=VALUE", descriptionKey = "RulesCommand_set")
 	List<String> set = List.of();
 
-	@Option(names = "--off", paramLabel = "RULE", description = "Switch the rule off for this archive; needs --reason, may be repeated.")
+	@Option(names = "--off", paramLabel = "RULE", descriptionKey = "RulesCommand_off")
 	List<String> off = List.of();
 
-	@Option(names = "--reset", paramLabel = "NAME", description = "Back to the default: a number, by RULE.NUMBER, or all of a rule, which is switched on again, by RULE; may be repeated.")
+	@Option(names = "--reset", paramLabel = "NAME", descriptionKey = "RulesCommand_reset")
 	List<String> reset = List.of();
 
-	@Option(names = "--reset-all", description = "Reset all rules to their defaults.")
+	@Option(names = "--reset-all", descriptionKey = "RulesCommand_resetAll")
 	boolean resetAll;
 
-	@Option(names = "--reason", paramLabel = "TEXT", description = "Why; kept with what is set.")
+	@Option(names = "--reason", paramLabel = "TEXT", descriptionKey = "RulesCommand_reason")
 	String reason;
 
-	@Option(names = "--person", converter = PersonArgument.class, paramLabel = "NAME", description = "Who makes the change; otherwise the user of this machine.")
+	@Option(names = "--person", converter = PersonArgument.class, paramLabel = "NAME", descriptionKey = "RulesCommand_person")
 	Person person;
 
-	@Option(names = "--note", paramLabel = "TEXT", description = "For the history.")
+	@Option(names = "--note", paramLabel = "TEXT", descriptionKey = "RulesCommand_note")
 	String note;
 
 	@Mixin
@@ -66,7 +67,7 @@ final class RulesCommand extends SurveyCommand {
 		List<Rule> rules = ruleArgs.rules(spec);
 		if (folder == null) {
 			if (changes()) {
-				throw wrong("name the archive that is to keep the settings, with --archive");
+				throw wrong(Messages.RulesCommand_nameTheArchiveThatIs);
 			}
 			list(rules, new Json());
 			return;
@@ -97,7 +98,7 @@ final class RulesCommand extends SurveyCommand {
 		if (!json) {
 			AskedRuleArgs.print(told, this);
 			if (told.told().isEmpty()) {
-				out().println("every rule has its default settings");
+				out().println(Messages.RulesCommand_everyRuleHasItsDefault);
 			}
 		}
 	}
@@ -152,7 +153,7 @@ final class RulesCommand extends SurveyCommand {
 		out.println(rule.id() + ": " + rule.title() + " (" + severity(rule) + ")");
 		out.println("  " + rule.explanation());
 		for (Alternative way : rule.alternatives()) {
-			out.println("  --alternative " + way.name() + ": " + way.title());
+			out.println(Words.bind(Messages.RulesCommand_alternative, way.name(), way.title()));
 		}
 		List<Threshold> thresholds = rule.thresholds();
 		for (int i = 0; i < thresholds.size(); i++) { // the numbers that can be set come first
@@ -163,8 +164,8 @@ final class RulesCommand extends SurveyCommand {
 	}
 
 	private static String range(Rule rule, Parameter parameter) {
-		return RuleSettings.name(rule.id(), parameter.id()) + ", " + RuleWords.number(parameter.lowest()) + " to "
-				+ RuleWords.number(parameter.highest());
+		return Words.bind(Messages.RulesCommand_to, RuleSettings.name(rule.id(), parameter.id()),
+				RuleWords.number(parameter.lowest()), RuleWords.number(parameter.highest()));
 	}
 
 	/** A rule as commands write it. */

@@ -13,13 +13,13 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
-@Command(name = "run", description = "Do the whole job: survey files in; split map, proposals, figures and pictures out.")
+@Command(name = "run", description = "${bundle:RunCommand_what}")
 final class RunCommand extends MeasuringCommand {
 
 	@Mixin
 	IntakeArgs intakeArgs;
 
-	@Option(names = "--out", required = true, paramLabel = "DIR", description = "Folder for the results; made where there is none.")
+	@Option(names = "--out", required = true, paramLabel = "DIR", descriptionKey = "RunCommand_out")
 	Path out;
 
 	@Override

@@ -5,6 +5,7 @@ import java.util.List;
 import org.cairnfield.archive.Mode;
 import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.edit.Editable;
 import org.cairnfield.curation.edit.UnfitValueException;
 import org.eclipse.emf.ecore.EObject;
@@ -13,16 +14,14 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParameterException;
 
 @Command(name = "set", description = {
-		"Show what can be changed of an object of the archive, or change it: names, dates, kinds, outlines, offsets and the like.",
-		"All changes of a call are made, and become one save point, or none is." })
+		"${bundle:SetCommand_what}",
+		"${bundle:SetCommand_more}" })
 final class SetCommand extends ArchiveCommand {
 
-	@Parameters(index = "0", paramLabel = "OBJECT", description = {
-			"What is meant: archive, site:SITE, floor:SITE/LEVEL, survey:SURVEY, device:DEVICE or "
-					+ "access-point:ADDRESS; each by name or id." })
+	@Parameters(index = "0", paramLabel = "OBJECT", descriptionKey = "SetCommand_object")
 	String named;
 
-	@Parameters(index = "1..*", paramLabel = "NAME=TEXT", description = "The new text of a value, such as name=Tide House; nothing after the sign unsets it.")
+	@Parameters(index = "1..*", paramLabel = "NAME=TEXT", descriptionKey = "SetCommand_nameTEXT")
 	List<String> changes = List.of();
 
 	@Override
@@ -33,7 +32,7 @@ final class SetCommand extends ArchiveCommand {
 	@Override
 	void checkArguments() {
 		changes.stream().filter(change -> change.indexOf('=') < 1).findFirst().ifPresent(change -> {
-			throw new ParameterException(spec.commandLine(), "'" + change + "' is not of the form NAME=TEXT");
+			throw new ParameterException(spec.commandLine(), Words.bind(Messages.SetCommand_isNotOfTheForm, change));
 		});
 	}
 
@@ -46,7 +45,7 @@ final class SetCommand extends ArchiveCommand {
 				change.field.set(change.text);
 			} catch (UnfitValueException e) {
 				throw new ParameterException(spec.commandLine(),
-						change.field.name() + ": " + e.getMessage() + "; nothing was changed");
+						Words.bind(Messages.SetCommand_nothingWasChanged, change.field.name(), e.getMessage()));
 			}
 		}
 		if (!changes.isEmpty()) {
@@ -60,7 +59,8 @@ final class SetCommand extends ArchiveCommand {
 		}
 		for (Editable field : fields) {
 			out().println(field.name() + "=" + field.text()
-					+ (field.choices().isEmpty() ? "" : "  (one of " + String.join(", ", field.choices()) + ")"));
+					+ (field.choices().isEmpty() ? ""
+							: Words.bind(Messages.SetCommand_oneOf, String.join(", ", field.choices()))));
 		}
 	}
 
@@ -73,8 +73,8 @@ final class SetCommand extends ArchiveCommand {
 			String name = change.substring(0, change.indexOf('='));
 			Editable field = fields.stream().filter(each -> each.name().equals(name)).findFirst()
 					.orElseThrow(() -> new ParameterException(spec.commandLine(),
-							"nothing of " + named + " is called '" + name + "'; it has "
-									+ String.join(", ", fields.stream().map(Editable::name).toList())));
+							Words.bind(Messages.SetCommand_nothingOfIsCalledIt, named, name,
+									String.join(", ", fields.stream().map(Editable::name).toList()))));
 			read.add(new Change(field, change.substring(name.length() + 1)));
 		}
 		return read;

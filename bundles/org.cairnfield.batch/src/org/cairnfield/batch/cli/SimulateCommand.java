@@ -13,6 +13,7 @@ import org.cairnfield.core.simulate.RandomMap;
 import org.cairnfield.core.simulate.SimulatedArchive;
 import org.cairnfield.core.simulate.SimulatedSurvey;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.report.files.OutputFolder;
 import org.cairnfield.exchange.IntakeException;
 import org.cairnfield.exchange.ResultTable;
@@ -22,32 +23,32 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 
 @Command(name = "simulate", description = {
-		"Write the invented surveys of Marrow Quay Museums, and the faults planted in them.",
-		"With --samples: a campus drawn by chance, without faults, as map.csv and a later visit to it, test.csv." })
+		"${bundle:SimulateCommand_what}",
+		"${bundle:SimulateCommand_more}" })
 final class SimulateCommand extends SurveyCommand {
 
 	private static final int VISIT = 5;
 
-	@Option(names = "--out", required = true, paramLabel = "DIR", description = "Folder for surveys/, test/, later/ and truth.csv; made where there is none.")
+	@Option(names = "--out", required = true, paramLabel = "DIR", descriptionKey = "SimulateCommand_out")
 	Path out;
 
-	@Option(names = "--samples", paramLabel = "N", description = "Draw a campus, and survey it at so many places.")
+	@Option(names = "--samples", paramLabel = "N", descriptionKey = "SimulateCommand_samples")
 	Integer samples;
 
-	@Option(names = "--sites", paramLabel = "N", defaultValue = "2", description = "Buildings of a campus that is drawn; default ${DEFAULT-VALUE}.")
+	@Option(names = "--sites", paramLabel = "N", defaultValue = "2", descriptionKey = "SimulateCommand_sites")
 	int sites;
 
-	@Option(names = "--floors", paramLabel = "N", defaultValue = "3", description = "Floors of each; default ${DEFAULT-VALUE}.")
+	@Option(names = "--floors", paramLabel = "N", defaultValue = "3", descriptionKey = "SimulateCommand_floors")
 	int floors;
 
-	@Option(names = "--access-points", paramLabel = "N", defaultValue = "150", description = "Access points in all; default ${DEFAULT-VALUE}.")
+	@Option(names = "--access-points", paramLabel = "N", defaultValue = "150", descriptionKey = "SimulateCommand_accessPoints")
 	int accessPoints;
 
 	@Option(names = "--seed", paramLabel = "N", defaultValue = ""
-			+ MarrowQuay.DEFAULT_SEED, description = "Seed; the same seed gives the same bytes. Default ${DEFAULT-VALUE}.")
+			+ MarrowQuay.DEFAULT_SEED, descriptionKey = "SimulateCommand_seed")
 	long seed;
 
-	@Option(names = "--clean", description = "Plant no faults.")
+	@Option(names = "--clean", descriptionKey = "SimulateCommand_clean")
 	boolean clean;
 
 	@Override
@@ -85,7 +86,8 @@ final class SimulateCommand extends SurveyCommand {
 		} else {
 			table.print(out());
 			out().println();
-			out().println(archive.truth().size() + " lines of planted faults in " + out.resolve("truth.csv"));
+			out().println(Words.bind(Messages.SimulateCommand_linesOfPlantedFaultsIn, archive.truth().size(),
+					out.resolve("truth.csv")));
 		}
 	}
 
@@ -99,7 +101,7 @@ final class SimulateCommand extends SurveyCommand {
 		}
 		if (samples < VISIT) {
 			throw new ParameterException(spec.commandLine(),
-					"--samples must be at least " + VISIT + ", was " + samples);
+					Words.bind(Messages.SimulateCommand_samplesMustBeAtLeast, VISIT, samples));
 		}
 		RadioMap map = RandomMap.of(seed, size, samples, workers);
 		RadioMap test = RandomMap.testOf(seed, size, samples / VISIT, workers);
@@ -109,8 +111,8 @@ final class SimulateCommand extends SurveyCommand {
 			printJson(new Json().put("seed", seed).put("samples", map.size()).put("testSamples", test.size())
 					.put("accessPoints", map.accessPointCount()));
 		} else {
-			out().println(map.size() + " samples in " + out.resolve("map.csv") + ", " + test.size() + " in "
-					+ out.resolve("test.csv"));
+			out().println(Words.bind(Messages.SimulateCommand_samplesInIn, map.size(), out.resolve("map.csv"),
+					test.size(), out.resolve("test.csv")));
 		}
 	}
 

@@ -16,19 +16,19 @@ final class SourceArgs {
 	@Mixin
 	IntakeArgs.Reading reading;
 
-	@Option(names = "--person", converter = PersonArgument.class, paramLabel = "NAME", description = "Who changes the archive; otherwise the user of this machine.")
+	@Option(names = "--person", converter = PersonArgument.class, paramLabel = "NAME", descriptionKey = "SourceArgs_person")
 	Person person;
 
-	@Option(names = "--note", paramLabel = "TEXT", description = "Why, for the archive's history.")
+	@Option(names = "--note", paramLabel = "TEXT", descriptionKey = "SourceArgs_note")
 	String note;
 
 	/** One of the two. */
 	static final class Source {
 
-		@Option(names = "--map", arity = "1..*", required = true, paramLabel = "FILE", description = "Survey files of the map: wide, long or paired tables, plain or gzip.")
+		@Option(names = "--map", arity = "1..*", required = true, paramLabel = "FILE", descriptionKey = "SourceArgs_map")
 		List<Path> map;
 
-		@Option(names = "--archive", required = true, paramLabel = "DIR", description = "Folder of the archive.")
+		@Option(names = "--archive", required = true, paramLabel = "DIR", descriptionKey = "SourceArgs_archive")
 		Path archive;
 	}
 

@@ -9,6 +9,7 @@ import org.cairnfield.core.distance.Distance;
 import org.cairnfield.core.distance.Representation;
 import org.cairnfield.core.match.Search;
 import org.cairnfield.core.task.TimeLimit;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.split.SplitRequest;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -21,34 +22,34 @@ final class SplitArgs {
 	@Spec(Spec.Target.MIXEE)
 	CommandSpec spec;
 
-	@Option(names = "--epsilon", paramLabel = "E", description = "DBSCAN's ε; otherwise chosen on held-out training positions.")
+	@Option(names = "--epsilon", paramLabel = "E", descriptionKey = "SplitArgs_epsilon")
 	Double epsilon;
 
-	@Option(names = "--min-pts", paramLabel = "K", description = "DBSCAN's minPts, the sample itself counted; otherwise chosen likewise.")
+	@Option(names = "--min-pts", paramLabel = "K", descriptionKey = "SplitArgs_minPts")
 	Integer minPts;
 
-	@Option(names = "--representation", paramLabel = "NAME", defaultValue = "positive", description = "positive (default), normalised, exponential or powed.")
+	@Option(names = "--representation", paramLabel = "NAME", defaultValue = "positive", descriptionKey = "SplitArgs_representation")
 	String representation;
 
-	@Option(names = "--distance", paramLabel = "NAME", defaultValue = "city-block", description = "city-block (default) or euclidean.")
+	@Option(names = "--distance", paramLabel = "NAME", defaultValue = "city-block", descriptionKey = "SplitArgs_distance")
 	String distance;
 
-	@Option(names = "--pca", paramLabel = "SHARE", description = "Before DBSCAN reduce to the principal components that explain this share (0 … 1) of the variance.")
+	@Option(names = "--pca", paramLabel = "SHARE", descriptionKey = "SplitArgs_pca")
 	Double pca;
 
-	@Option(names = "--search", paramLabel = "SEARCH", description = "How the split is searched: automatic (chosen on held-out training positions), published (nearest cluster, nearest sample in it), or e.g. \"cut groups 3 cells 4 relative k 3 weighted\". Default automatic; with --archive, --epsilon and --min-pts published.")
+	@Option(names = "--search", paramLabel = "SEARCH", descriptionKey = "SplitArgs_search")
 	String search;
 
-	@Option(names = "--time", paramLabel = "S", description = "Seconds that the automatic choice may take, default 600; a large map is judged site by site, and what was left out is said.")
+	@Option(names = "--time", paramLabel = "S", descriptionKey = "SplitArgs_time")
 	Double seconds;
 
-	@Option(names = "--gate", paramLabel = "SHARE", defaultValue = "0.10", description = "Noise share from which proposals are made; default ${DEFAULT-VALUE}, common practice.")
+	@Option(names = "--gate", paramLabel = "SHARE", defaultValue = "0.10", descriptionKey = "SplitArgs_gate")
 	double gate;
 
-	@Option(names = "--threshold", paramLabel = "R", defaultValue = "0.1", description = "Smallest correlation for a proposal; default ${DEFAULT-VALUE}, common practice.")
+	@Option(names = "--threshold", paramLabel = "R", defaultValue = "0.1", descriptionKey = "SplitArgs_threshold")
 	double threshold;
 
-	@Option(names = "--seed", paramLabel = "N", defaultValue = "1", description = "Seed of all that is drawn; default ${DEFAULT-VALUE}.")
+	@Option(names = "--seed", paramLabel = "N", defaultValue = "1", descriptionKey = "SplitArgs_seed")
 	long seed;
 
 	/** Of a split that an archive keeps. */
@@ -68,20 +69,21 @@ final class SplitArgs {
 		}
 		if (!(seconds > 0 && seconds <= TimeLimit.NEVER.toSeconds())) {
 			throw new ParameterException(spec.commandLine(),
-					"--time must be a number of seconds above 0, was " + seconds);
+					Words.bind(Messages.SplitArgs_timeMustBeANumber, seconds));
 		}
 		return Duration.ofMillis(Math.round(seconds * 1000));
 	}
 
 	SplitRequest request() {
 		if (epsilon != null && !(epsilon >= 0 && epsilon < Double.POSITIVE_INFINITY)) {
-			throw new ParameterException(spec.commandLine(), "--epsilon must be a number from 0 up, was " + epsilon);
+			throw new ParameterException(spec.commandLine(),
+					Words.bind(Messages.SplitArgs_epsilonMustBeANumber, epsilon));
 		}
 		if (minPts != null && minPts < 1) {
-			throw new ParameterException(spec.commandLine(), "--min-pts must be at least 1, was " + minPts);
+			throw new ParameterException(spec.commandLine(), Words.bind(Messages.SplitArgs_minPtsMustBeAt, minPts));
 		}
 		if (pca != null && !(pca > 0 && pca <= 1)) {
-			throw new ParameterException(spec.commandLine(), "--pca must be above 0 and at most 1, was " + pca);
+			throw new ParameterException(spec.commandLine(), Words.bind(Messages.SplitArgs_pcaMustBeAbove0, pca));
 		}
 		try {
 			return new SplitRequest(Representation.named(representation), Distance.named(distance),

@@ -9,6 +9,7 @@ import org.cairnfield.archive.Mode;
 import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.measure.SplitFacts;
 import org.cairnfield.curation.run.FileArchive;
 import org.cairnfield.curation.run.FileRun;
@@ -27,8 +28,8 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 
 @Command(name = "split", description = {
-		"Split a map by DBSCAN, or by --method. Every accepted sample takes part; nothing is cleaned away.",
-		"With --archive: of its training samples, kept under a name, as one save point." })
+		"${bundle:SplitCommand_what}",
+		"${bundle:SplitCommand_more}" })
 final class SplitCommand extends SurveyCommand {
 
 	@Mixin
@@ -40,7 +41,7 @@ final class SplitCommand extends SurveyCommand {
 	@Mixin
 	SplitArgs splitArgs;
 
-	@Option(names = "--labels", paramLabel = "OUT.csv", description = "Write sample,cluster,role: a line a sample, cluster -1 for noise; of an archive with the name of the split first.")
+	@Option(names = "--labels", paramLabel = "OUT.csv", descriptionKey = "SplitCommand_labels")
 	Path labels;
 
 	@Override
@@ -55,7 +56,7 @@ final class SplitCommand extends SurveyCommand {
 		}
 		if (archiveSplitArgs.method != null) {
 			throw new ParameterException(spec.commandLine(),
-					"--method is for --archive; to see methods side by side on files, use \"study\"");
+					Messages.SplitCommand_methodIsForArchiveTo);
 		}
 		Intake intake = read(sourceArgs.source.map, sourceArgs.reading, workers);
 		notes(intake, false);
@@ -78,9 +79,10 @@ final class SplitCommand extends SurveyCommand {
 		made.notes().forEach(this::note);
 		AddSplitsCommand keep = new AddSplitsCommand(model, made.splits());
 		if (!keep.canExecute()) {
-			throw new ArchiveException("the archive has a split or a ledger of that name already: "
-					+ made.splits().stream().map(Split::getId).collect(Collectors.joining(", ")),
-					"choose another with --name");
+			throw new ArchiveException(
+					Words.bind(Messages.SplitCommand_theArchiveHasASplit,
+							made.splits().stream().map(Split::getId).collect(Collectors.joining(", "))),
+					Messages.SplitCommand_chooseAnotherWithName);
 		}
 		List<SplitFacts> facts = new ArrayList<>();
 		for (Split split : made.splits()) {

@@ -7,6 +7,7 @@ import java.util.List;
 import org.cairnfield.archive.Mode;
 import org.cairnfield.core.task.TimeLimit;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.run.FileArchive;
 import org.cairnfield.curation.study.Study;
 import org.cairnfield.curation.study.StudyFolderException;
@@ -28,38 +29,36 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 
 @Command(name = "study", description = {
-		"Set ways of splitting side by side, on many maps with one budget of comparisons: which way should these maps be split?",
-		"All settings are chosen on held-out training positions; test surveys give the figures only. Each row is kept in DIR/rows as soon as it is done: "
-				+ "the same command goes on where it was interrupted, and does again what its files, seed or archive have changed." })
+		"${bundle:StudyCommand_what}",
+		"${bundle:StudyCommand_more}" })
 final class StudyCommand extends SurveyCommand {
 
 	private static final String ROWS = "rows";
 
 	final StudySources sources = new StudySources();
 
-	@Option(names = "--map", arity = "1..*", paramLabel = "FILE", parameterConsumer = StudySources.Maps.class, description = "Survey files of one map, as \"run\" takes them. May be repeated: each --map is another map.")
+	@Option(names = "--map", arity = "1..*", paramLabel = "FILE", parameterConsumer = StudySources.Maps.class, descriptionKey = "StudyCommand_map")
 	List<String> maps;
 
-	@Option(names = "--test", arity = "1..*", paramLabel = "FILE", parameterConsumer = StudySources.Tests.class, description = "Survey files to measure the --map right before it with; or as many --test as there are --map, in the same order. "
-			+ "A map without one is measured on a fifth of its own positions, held out by blocks.")
+	@Option(names = "--test", arity = "1..*", paramLabel = "FILE", parameterConsumer = StudySources.Tests.class, descriptionKey = "StudyCommand_test")
 	List<String> tests;
 
-	@Option(names = "--archive", paramLabel = "DIR", parameterConsumer = StudySources.Archives.class, description = "Folder of an archive whose map and test surveys take part. May be repeated.")
+	@Option(names = "--archive", paramLabel = "DIR", parameterConsumer = StudySources.Archives.class, descriptionKey = "StudyCommand_archive")
 	List<String> archives;
 
-	@Option(names = "--name", paramLabel = "NAME", parameterConsumer = StudySources.Names.class, description = "What to call the --map or --archive before it; otherwise as its file or folder.")
+	@Option(names = "--name", paramLabel = "NAME", parameterConsumer = StudySources.Names.class, descriptionKey = "StudyCommand_name")
 	List<String> names;
 
-	@Option(names = "--out", required = true, paramLabel = "DIR", description = "Folder for study.html, study.csv, study.json and rows; made where there is none.")
+	@Option(names = "--out", required = true, paramLabel = "DIR", descriptionKey = "StudyCommand_out")
 	Path out;
 
-	@Option(names = "--method", arity = "1..*", paramLabel = "METHOD", description = "Only these, and plain matching; otherwise all.")
+	@Option(names = "--method", arity = "1..*", paramLabel = "METHOD", descriptionKey = "StudyCommand_method")
 	List<String> methods = List.of();
 
-	@Option(names = "--time", paramLabel = "S", description = "Seconds that a method may take on a map, default 600; one that takes longer is skipped, and said to be.")
+	@Option(names = "--time", paramLabel = "S", descriptionKey = "StudyCommand_time")
 	Double seconds;
 
-	@Option(names = "--seed", paramLabel = "N", defaultValue = "1", description = "Seed of all that is drawn; default ${DEFAULT-VALUE}.")
+	@Option(names = "--seed", paramLabel = "N", defaultValue = "1", descriptionKey = "StudyCommand_seed")
 	long seed;
 
 	@Mixin
@@ -89,14 +88,14 @@ final class StudyCommand extends SurveyCommand {
 			printJson(Json.of(StudyJson.of(table)));
 		} else {
 			StudyResults.print(table, out());
-			out().println("written to " + out + ": study.html, study.csv, study.json");
+			out().println(Words.bind(Messages.StudyCommand_writtenToStudyHtmlStudy, out));
 		}
 	}
 
 	private StudySettings settings() {
 		if (seconds != null && !(seconds > 0 && seconds <= TimeLimit.NEVER.toSeconds())) {
 			throw new ParameterException(spec.commandLine(),
-					"--time must be a number of seconds above 0, was " + seconds);
+					Words.bind(Messages.StudyCommand_timeMustBeANumber, seconds));
 		}
 		try {
 			return new StudySettings(
@@ -111,8 +110,7 @@ final class StudyCommand extends SurveyCommand {
 		Intake intake = read(source.map(), reading, workers);
 		notes(intake, false);
 		if (source.test().isEmpty()) {
-			note(source.name()
-					+ " has no test survey: it is measured on a fifth of its own positions, held out by blocks");
+			note(Words.bind(Messages.StudyCommand_hasNoTestSurveyIt, source.name()));
 			return StudyMap.of(source.name(), FileArchive.heldOut(intake, seed), workers);
 		}
 		Intake tested = read(source.test(), reading, workers);
@@ -126,8 +124,7 @@ final class StudyCommand extends SurveyCommand {
 		ArchiveWork.run(this, source.archive(), Mode.READ, damageArgs.on(Mode.READ),
 				archive -> made.add(StudyMap.of(source.name(), archive.archive(), seed)));
 		if (made.get(0).isHeldOut()) {
-			note(source.name()
-					+ " has no test survey: it is measured on a fifth of its own positions, held out by blocks");
+			note(Words.bind(Messages.StudyCommand_hasNoTestSurveyIt, source.name()));
 		}
 		return made.get(0);
 	}
@@ -143,7 +140,7 @@ final class StudyCommand extends SurveyCommand {
 			@Override
 			public void done(StudyRow row, boolean kept) {
 				if (!row.isMeasured()) {
-					note(row.map() + ", " + row.method() + " skipped: " + row.skipped());
+					note(Words.bind(Messages.StudyCommand_skipped, row.map(), row.method(), row.skipped()));
 				}
 			}
 		};

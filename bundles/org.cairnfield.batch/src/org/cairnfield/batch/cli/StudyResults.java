@@ -3,6 +3,7 @@ package org.cairnfield.batch.cli;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.study.StudyRow;
 import org.cairnfield.curation.study.StudyTable;
 
@@ -16,11 +17,13 @@ final class StudyResults {
 		for (String map : table.maps()) {
 			List<StudyRow> rows = table.of(map);
 			StudyRow first = rows.get(0);
-			out.printf(Locale.ROOT, "%s: %d samples, %d %s, budget %.1f %% of plain matching's comparisons%n", map,
+			out.printf(Locale.ROOT, Messages.StudyResults_samplesBudgetOfPlainMatching, map,
 					first.samples(), first.testSamples(),
-					first.heldOut() ? "of its own positions held out" : "test samples", 100 * first.budgetShare());
-			ConsoleTable lines = new ConsoleTable("method", "mean m", "to plain", "95 % of ratio", "to plain-3w",
-					"floor", "compared", "time", "offline s", "choice s");
+					first.heldOut() ? Messages.StudyResults_ofItsOwnPositionsHeld : Messages.StudyResults_testSamples,
+					100 * first.budgetShare());
+			ConsoleTable lines = new ConsoleTable("method", Messages.StudyResults_meanM, Messages.StudyResults_toPlain,
+					Messages.StudyResults_95OfRatio, Messages.StudyResults_toPlain3w,
+					"floor", "compared", "time", Messages.StudyResults_offlineS, Messages.StudyResults_choiceS);
 			for (StudyRow row : rows) {
 				StudyRow.Figures f = row.figures();
 				if (f == null) {
@@ -35,13 +38,15 @@ final class StudyResults {
 			}
 			lines.print(out);
 			rows.stream().filter(row -> row.method().equals("chosen") && row.isMeasured())
-					.forEach(row -> out.println("chosen: " + row.how()));
+					.forEach(row -> out.println(Words.bind(Messages.StudyResults_chosen, row.how())));
 			rows.stream().filter(row -> !row.isMeasured())
-					.forEach(row -> out.println(row.method() + " skipped: " + row.skipped()));
+					.forEach(row -> out
+							.println(Words.bind(Messages.StudyResults_skipped, row.method(), row.skipped())));
 			out.println();
 		}
-		ConsoleTable averages = new ConsoleTable("over maps", "maps", "to plain", "95 %", "to plain-3w", "95 %", "time",
-				"compared", "rank", "p to plain", "p to plain-3w");
+		ConsoleTable averages = new ConsoleTable(Messages.StudyResults_overMaps, "maps", Messages.StudyResults_toPlain,
+				"95 %", Messages.StudyResults_toPlain3w, "95 %", "time",
+				"compared", "rank", Messages.StudyResults_pToPlain, Messages.StudyResults_pToPlain3w);
 		for (StudyTable.Average a : table.averages()) {
 			averages.row(a.method(), Integer.toString(a.maps()), f("%.3f", a.toPlain().value()), interval(a.toPlain()),
 					f("%.3f", a.toPlain3w().value()),
@@ -51,7 +56,7 @@ final class StudyResults {
 		}
 		averages.print(out);
 		out.println(
-				"p: Wilcoxon's signed-rank test of errors to plain, paired by map, not corrected for several tests; intervals by the bootstrap over maps");
+				Messages.StudyResults_pWilcoxonSSignedRank);
 		out.println();
 	}
 

@@ -13,6 +13,8 @@ import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 
+import org.cairnfield.core.text.Words;
+
 /** The maps of a study, in the order of the command line: which test survey and which name belongs to which. */
 final class StudySources {
 
@@ -66,13 +68,14 @@ final class StudySources {
 			}
 			if (values.isEmpty() || values.contains("")) {
 				throw new ParameterException(command.commandLine(),
-						"--" + kind.name().toLowerCase(Locale.ROOT) + " needs a "
-								+ (kind == Kind.NAME ? "name" : kind == Kind.ARCHIVE ? "folder" : "file"));
+						Words.bind(Messages.StudySources_needsA, kind.name().toLowerCase(Locale.ROOT),
+								kind == Kind.NAME ? "name" : kind == Kind.ARCHIVE ? "folder" : "file"));
 			}
 			try {
 				values.forEach(Path::of);
 			} catch (InvalidPathException e) {
-				throw new ParameterException(command.commandLine(), "no path: " + e.getInput());
+				throw new ParameterException(command.commandLine(),
+						Words.bind(Messages.StudySources_noPath, e.getInput()));
 			}
 			((StudyCommand) command.userObject()).sources.words.add(new Word(kind, values));
 			option.setValue(option.getValue() instanceof List<?> before ? joined(before, values) : values);
@@ -131,7 +134,7 @@ final class StudySources {
 			case NAME -> {
 				if (last < 0 || all.get(last).name != null) {
 					throw new ParameterException(command.commandLine(),
-							"--name names the --map or --archive before it: '" + word.values.get(0) + "' has none");
+							Words.bind(Messages.StudySources_nameNamesTheMapOr, word.values.get(0)));
 				}
 				all.set(last, all.get(last).named(word.values.get(0)));
 			}
@@ -146,13 +149,12 @@ final class StudySources {
 			before = word.kind == Kind.NAME ? before : word.kind;
 		}
 		if (all.isEmpty()) {
-			throw new ParameterException(command.commandLine(), "a study needs a map: --map FILE… or --archive DIR");
+			throw new ParameterException(command.commandLine(), Messages.StudySources_aStudyNeedsAMap);
 		}
 		if (!eachAfterItsMap) {
 			if (tests.size() != maps.size()) {
-				throw new ParameterException(command.commandLine(), "which --test belongs to which --map? There are "
-						+ maps.size() + " maps and " + tests.size()
-						+ " test surveys: give each right after its map, or as many as there are maps, in the same order");
+				throw new ParameterException(command.commandLine(),
+						Words.bind(Messages.StudySources_whichTestBelongsToWhich, maps.size(), tests.size()));
 			}
 			for (int i = 0; i < tests.size(); i++) {
 				all.set(maps.get(i), all.get(maps.get(i)).tested(tests.get(i)));

@@ -14,6 +14,7 @@ import org.cairnfield.archive.fault.Damage;
 import org.cairnfield.archive.fault.DamagedException;
 import org.cairnfield.core.task.Progress;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.report.files.OutputFolder;
 import org.cairnfield.curation.run.Threads;
 import org.cairnfield.curation.split.UnfitSurveyException;
@@ -32,13 +33,13 @@ abstract class SurveyCommand implements Callable<Integer> {
 	@Spec
 	CommandSpec spec;
 
-	@Option(names = "--json", description = "One JSON object on standard output instead of a table.")
+	@Option(names = "--json", descriptionKey = "SurveyCommand_json")
 	boolean json;
 
-	@Option(names = { "-q", "--quiet" }, description = "No progress on standard error.")
+	@Option(names = { "-q", "--quiet" }, descriptionKey = "SurveyCommand_quiet")
 	boolean quiet;
 
-	@Option(names = { "-h", "--help" }, usageHelp = true, description = "Show this help.")
+	@Option(names = { "-h", "--help" }, usageHelp = true, descriptionKey = "SurveyCommand_help")
 	boolean help;
 
 	private int ending = ExitCode.OK;
@@ -56,7 +57,7 @@ abstract class SurveyCommand implements Callable<Integer> {
 			}
 			return damages == null || damages.isEmpty() ? ending : ExitCode.DAMAGED;
 		} catch (OutOfMemoryError e) {
-			err().println("cairnfield: out of memory; give the JVM more, e.g. CAIRNFIELD_JAVA_OPTS=-Xmx4g");
+			err().println(Messages.SurveyCommand_cairnfieldOutOfMemoryGive);
 			return ExitCode.MEMORY;
 		} catch (UnfitSurveyException | PackLimitException e) {
 			throw withDamage(new NotEnoughException(e.getMessage()));
@@ -77,7 +78,8 @@ abstract class SurveyCommand implements Callable<Integer> {
 			printJson(new Json());
 		}
 		return e instanceof DamagedException ? e
-				: new DamagedException(e.getMessage(), "the archive is damaged, which may be why", List.copyOf(damages),
+				: new DamagedException(e.getMessage(), Messages.SurveyCommand_theArchiveIsDamagedWhich,
+						List.copyOf(damages),
 						e);
 	}
 
@@ -89,7 +91,7 @@ abstract class SurveyCommand implements Callable<Integer> {
 
 	/** Lists what is wrong with an archive, for a command that may be the remedy. */
 	final void list(List<Damage> found) {
-		found.forEach(damage -> err().println("cairnfield: damaged: " + damage));
+		found.forEach(damage -> err().println(Words.bind(Messages.SurveyCommand_cairnfieldDamaged, damage)));
 	}
 
 	/** What is wrong with the archive, as far as it was met. */
@@ -129,9 +131,8 @@ abstract class SurveyCommand implements Callable<Integer> {
 			report(quarantine, reading.quarantine);
 		}
 		if (intake.map().size() == 0) {
-			throw new NotEnoughException("no row could be taken in of "
-					+ files.stream().map(Path::toString).collect(Collectors.joining(", "))
-					+ "; see what \"intake\" understood of it and correct the guess by options");
+			throw new NotEnoughException(Words.bind(Messages.SurveyCommand_noRowCouldBeTaken,
+					files.stream().map(Path::toString).collect(Collectors.joining(", "))));
 		}
 		return intake;
 	}
@@ -139,7 +140,7 @@ abstract class SurveyCommand implements Callable<Integer> {
 	/** An empty name is that of the current folder; it mostly comes of a variable that a script never set. */
 	final void requireNames(List<Path> files) {
 		if (files.stream().anyMatch(f -> f.toString().isEmpty())) {
-			throw new ParameterException(spec.commandLine(), "a survey file has an empty name");
+			throw new ParameterException(spec.commandLine(), Messages.SurveyCommand_aSurveyFileHasAn);
 		}
 	}
 
@@ -152,9 +153,9 @@ abstract class SurveyCommand implements Callable<Integer> {
 				: quarantine.writeTo(OutputFolder.make(free(folder, quarantine.fileName())));
 		String reasons = quarantine.counts().entrySet().stream().map(e -> e.getValue() + " " + e.getKey())
 				.collect(Collectors.joining(", "));
-		err().println("cairnfield: " + quarantine.file() + ": " + quarantine.size()
-				+ (quarantine.size() == 1 ? " row" : " rows") + " quarantined (" + reasons + ")"
-				+ written.map(p -> "; see " + p).orElse(""));
+		err().println(Words.bind(Messages.SurveyCommand_cairnfieldQuarantined, quarantine.file(), quarantine.size(),
+				quarantine.size() == 1 ? Messages.SurveyCommand_row : Messages.SurveyCommand_rows, reasons,
+				written.map(p -> Words.bind(Messages.SurveyCommand_see, p)).orElse("")));
 	}
 
 	/** The folder, or a numbered one in it where files of one name come from several folders. */
@@ -196,7 +197,7 @@ abstract class SurveyCommand implements Callable<Integer> {
 	/** Something a person should see, on standard error. */
 	void note(String text) {
 		if (!quiet) {
-			err().println("note: " + text);
+			err().println(Words.bind(Messages.SurveyCommand_note, text));
 		}
 	}
 }

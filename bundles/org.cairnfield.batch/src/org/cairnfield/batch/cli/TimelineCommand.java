@@ -13,6 +13,7 @@ import org.cairnfield.core.change.AccessPointFate;
 import org.cairnfield.core.change.Fate;
 import org.cairnfield.core.change.SiteChange;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.maps.ArchiveMap;
 import org.cairnfield.curation.timeline.Timeline;
 import org.cairnfield.curation.timeline.TimelineStep;
@@ -21,11 +22,10 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
 @Command(name = "timeline", description = {
-		"List the training surveys of each site in order of time: which access points were gone, new, replaced or moved at each, "
-				+ "judged at the places that it shares with the surveys of the last date before, and how well a map of those locates it." })
+		"${bundle:TimelineCommand_what}" })
 final class TimelineCommand extends ArchiveCommand {
 
-	@Option(names = "--site", paramLabel = "SITE", description = "Only this site, by name or id.")
+	@Option(names = "--site", paramLabel = "SITE", descriptionKey = "TimelineCommand_site")
 	String siteName;
 
 	@Override
@@ -40,7 +40,8 @@ final class TimelineCommand extends ArchiveCommand {
 		List<Map<String, Object>> changes = new ArrayList<>();
 		for (Site site : sites) {
 			Timeline timeline = Timeline.of(archive.archive(), site, workers);
-			timeline.undated().forEach(survey -> note("survey " + survey + " has no date, and is left out"));
+			timeline.undated()
+					.forEach(survey -> note(Words.bind(Messages.TimelineCommand_surveyHasNoDateAnd, survey)));
 			timeline.steps().forEach(step -> changes.add(json(timeline.site(), step)));
 			if (!json) {
 				out().println(ArchiveMap.nameOf(site));
@@ -56,15 +57,19 @@ final class TimelineCommand extends ArchiveCommand {
 		SiteChange change = step.change();
 		StringJoiner text = new StringJoiner(", ", step.date() + "  " + step.survey() + "  ", "");
 		if (step.before().isEmpty()) {
-			return text.add("the first").toString();
+			return text.add(Messages.TimelineCommand_theFirst).toString();
 		} else if (change == null) {
-			return text.add("no place in common with " + String.join(", ", step.before())).toString();
+			return text
+					.add(Words.bind(Messages.TimelineCommand_noPlaceInCommonWith, String.join(", ", step.before())))
+					.toString();
 		}
-		text.add((step.isChanged() ? "CHANGED" : "as before") + " at " + change.places() + " places")
-				.add(change.with(Fate.VANISHED).size() + " gone")
-				.add(change.with(Fate.APPEARED).size() + " new").add(change.with(Fate.REPLACED).size() + " replaced")
-				.add(change.with(Fate.MOVED).size() + " moved");
-		return text.add(String.format(Locale.ROOT, "error of the map before %.2f m (%.2f to %.2f)",
+		text.add(Words.bind(Messages.TimelineCommand_atPlaces,
+				step.isChanged() ? "CHANGED" : Messages.TimelineCommand_asBefore, change.places()))
+				.add(Words.bind(Messages.TimelineCommand_gone, change.with(Fate.VANISHED).size()))
+				.add(Words.bind(Messages.TimelineCommand_new, change.with(Fate.APPEARED).size()))
+				.add(Words.bind(Messages.TimelineCommand_replaced, change.with(Fate.REPLACED).size()))
+				.add(Words.bind(Messages.TimelineCommand_moved, change.with(Fate.MOVED).size()));
+		return text.add(String.format(Locale.ROOT, Messages.TimelineCommand_errorOfTheMapBefore,
 				step.error().metres(), step.error().interval().low(),
 				step.error().interval().high())).toString();
 	}

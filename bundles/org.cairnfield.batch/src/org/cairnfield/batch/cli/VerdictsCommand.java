@@ -6,6 +6,7 @@ import java.util.Locale;
 import org.cairnfield.archive.Mode;
 import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.decide.CarryOver;
 import org.cairnfield.curation.decide.RecordedVerdicts;
 import org.cairnfield.curation.decide.ReviewPolicy;
@@ -22,12 +23,12 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 @Command(name = "verdicts", description = {
-		"Show where the proposals of a split stand; write verdicts to a table, or take them in from one.",
-		"A decision is approve, move (with the number of a cluster as home), pool, faulty or defer.",
-		"What is taken in is one save point, or nothing where a row is wrong." })
+		"${bundle:VerdictsCommand_what}",
+		"${bundle:VerdictsCommand_more}",
+		"${bundle:VerdictsCommand_more2}" })
 final class VerdictsCommand extends ArchiveCommand {
 
-	@Option(names = "--split", paramLabel = "NAME", description = "Which split; needed where there are several.")
+	@Option(names = "--split", paramLabel = "NAME", descriptionKey = "VerdictsCommand_split")
 	String splitName;
 
 	@ArgGroup(exclusive = true)
@@ -39,13 +40,13 @@ final class VerdictsCommand extends ArchiveCommand {
 	/** At most one of these. */
 	static final class Action {
 
-		@Option(names = "--export", paramLabel = "OUT.csv", description = "Write a row a noise sample, to be filled in. With --person, first verdicts on which that person is to give the second are left out.")
+		@Option(names = "--export", paramLabel = "OUT.csv", descriptionKey = "VerdictsCommand_export")
 		Path export;
 
-		@Option(names = "--import", paramLabel = "IN.csv", description = "Take in what was filled in. --person decided where a row does not say who, and is named as who entered the rest.")
+		@Option(names = "--import", paramLabel = "IN.csv", descriptionKey = "VerdictsCommand_import")
 		Path taken;
 
-		@Option(names = "--carry-from", paramLabel = "NAME", description = "Take over the verdicts of another split whose sample and evidence are the same.")
+		@Option(names = "--carry-from", paramLabel = "NAME", descriptionKey = "VerdictsCommand_carryFrom")
 		String from;
 	}
 
@@ -89,8 +90,9 @@ final class VerdictsCommand extends ArchiveCommand {
 				archiveArgs.person().name(),
 				RecordedVerdicts.of(open.archive()), Clock.systemUTC());
 		if (!intake.problems().isEmpty()) {
-			intake.problems().forEach(problem -> err().println("cairnfield: " + problem));
-			err().println("cairnfield: nothing was taken in");
+			intake.problems()
+					.forEach(problem -> err().println(Words.bind(Messages.VerdictsCommand_cairnfield, problem)));
+			err().println(Messages.VerdictsCommand_cairnfieldNothingWasTakenIn);
 			endWith(ExitCode.INPUT);
 			return false;
 		}
@@ -98,12 +100,12 @@ final class VerdictsCommand extends ArchiveCommand {
 		result.put("taken", intake.taken()).put("known", intake.known()).put("blank", intake.blank()).put("rejected",
 				intake.rejected());
 		if (!json) {
-			out().printf(Locale.ROOT, "taken in     %d verdicts; %d known already, %d rows without a decision%n",
+			out().printf(Locale.ROOT, Messages.VerdictsCommand_takenInVerdictsKnownAlready,
 					intake.taken(),
 					intake.known(), intake.blank());
 		}
 		if (!intake.note().isEmpty()) {
-			err().println("cairnfield: " + intake.note());
+			err().println(Words.bind(Messages.VerdictsCommand_cairnfield, intake.note()));
 		}
 		record(open);
 		return true;
@@ -118,8 +120,9 @@ final class VerdictsCommand extends ArchiveCommand {
 				.fields()).toList());
 		if (!json) {
 			over.left().forEach(
-					left -> out().println("stays        " + left.sample() + ", " + left.was() + ": " + left.why()));
-			out().printf(Locale.ROOT, "carried      %d verdicts from %s; those of %d samples stay behind%n",
+					left -> out().println(
+							Words.bind(Messages.VerdictsCommand_stays, left.sample(), left.was(), left.why())));
+			out().printf(Locale.ROOT, Messages.VerdictsCommand_carriedVerdictsFromThoseOf,
 					over.carried().size(),
 					action.from, over.left().size());
 		}

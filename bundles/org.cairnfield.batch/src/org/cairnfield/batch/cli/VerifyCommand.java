@@ -16,6 +16,7 @@ import org.cairnfield.archive.history.ReleaseTag;
 import org.cairnfield.archive.history.VerdictProof;
 import org.cairnfield.archive.signature.Signature;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.release.ArchiveVerification;
 import org.cairnfield.curation.release.KnownReleases;
 import org.cairnfield.curation.release.PeopleVerification;
@@ -27,37 +28,37 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 
 @Command(name = "verify", description = {
-		"Verify that releases and exports still are what they were. Changes nothing in them, and remembers sound releases on this computer.",
-		"Digests are computed again: of Git's objects, of the content, of files, of exported files by the list beside them.",
-		"Signatures are checked by the programs and keys of your own Git; docs/verification.md says what none of this can show." })
+		"${bundle:VerifyCommand_what}",
+		"${bundle:VerifyCommand_more}",
+		"${bundle:VerifyCommand_more2}" })
 final class VerifyCommand extends SurveyCommand {
 
-	@Option(names = "--archive", paramLabel = "DIR", description = "Verify the releases of this archive.")
+	@Option(names = "--archive", paramLabel = "DIR", descriptionKey = "VerifyCommand_archive")
 	Path archive;
 
-	@Option(names = "--release", paramLabel = "VERSION", description = "Only this one.")
+	@Option(names = "--release", paramLabel = "VERSION", descriptionKey = "VerifyCommand_release")
 	String version;
 
-	@Option(names = "--folder", description = "The files in the archive's folder must be those of the release too, byte by byte; needs --release.")
+	@Option(names = "--folder", descriptionKey = "VerifyCommand_folder")
 	boolean folder;
 
-	@Option(names = "--digest", paramLabel = "HEX", description = "What \"release\" printed, kept elsewhere: the digest of the content (64 digits) or the id of the tag (40 digits) must be this; needs --release.")
+	@Option(names = "--digest", paramLabel = "HEX", descriptionKey = "VerifyCommand_digest")
 	String digest;
 
-	@Option(names = "--signed", description = "Every release must carry a good signature of a key that is known here.")
+	@Option(names = "--signed", descriptionKey = "VerifyCommand_signed")
 	boolean signed;
 
-	@Option(names = "--people", description = "Also whether verdicts stand in save points that are signed by the people they name; with --signed each must. --json lists line by line.")
+	@Option(names = "--people", descriptionKey = "VerifyCommand_people")
 	boolean people;
 
-	@Option(names = "--forget", description = "Forget what was seen on this computer of the archive's releases, and remember them as they are now.")
+	@Option(names = "--forget", descriptionKey = "VerifyCommand_forget")
 	boolean forget;
 
 	/** Verification goes on in any case; scripts can pass the option to each command that reads an archive. */
 	@Mixin
 	DamageArgs damageArgs;
 
-	@Parameters(arity = "0..*", paramLabel = "FILE", description = "Exported files, or folders of them.")
+	@Parameters(arity = "0..*", paramLabel = "FILE", descriptionKey = "VerifyCommand_file")
 	List<Path> files = List.of();
 
 	@Override
@@ -65,10 +66,10 @@ final class VerifyCommand extends SurveyCommand {
 		boolean one = folder || digest != null;
 		if (archive == null && (files.isEmpty() || version != null || signed || people || forget)
 				|| one && version == null) {
-			throw wrong("name an archive, a release of it, or exported files; --folder and --digest need --release");
+			throw wrong(Messages.VerifyCommand_nameAnArchiveARelease);
 		}
 		if (digest != null && !digest.matches("[0-9a-fA-F]{40}|[0-9a-fA-F]{64}")) {
-			throw wrong("--digest needs 40 or 64 hexadecimal digits, as \"release\" printed them");
+			throw wrong(Messages.VerifyCommand_digestNeeds40Or64);
 		}
 		List<Verification> found = new ArrayList<>();
 		Json result = new Json();
@@ -82,7 +83,8 @@ final class VerifyCommand extends SurveyCommand {
 			}
 		}
 		files.forEach(file -> found.add(Files.exists(file) ? Verification.ofExport(file)
-				: new Verification(file.toString(), List.of(new Verification.Check(file.toString(), "is missing")))));
+				: new Verification(file.toString(),
+						List.of(new Verification.Check(file.toString(), Messages.VerifyCommand_isMissing)))));
 		if (json) {
 			printJson(result.put("sound", found.stream().allMatch(Verification::isSound))
 					.put("verified", found.stream().map(v -> json(v).fields()).toList()));
@@ -134,12 +136,14 @@ final class VerifyCommand extends SurveyCommand {
 	/** A tag that is there and is no release is damage; one that is not there may have been mistyped. */
 	private ArchiveException missing(History history) {
 		String trouble = history.check().tagTroubles().get(version);
-		String remedy = "look at the list of releases";
-		return trouble == null ? new ArchiveException("there is no release " + version, remedy)
-				: new DamagedException("release " + version + " cannot be verified, as its tag is none: " + trouble,
+		String remedy = Messages.VerifyCommand_lookAtTheListOf;
+		return trouble == null
+				? new ArchiveException(Words.bind(Messages.VerifyCommand_thereIsNoRelease, version), remedy)
+				: new DamagedException(
+						Words.bind(Messages.VerifyCommand_releaseCannotBeVerifiedAs, version, trouble),
 						remedy,
 						List.of(new Damage(".git/refs/tags/" + version, 0, trouble,
-								"fetch the tag again from a copy that has it")));
+								Messages.VerifyCommand_fetchTheTagAgainFrom)));
 	}
 
 	private Path root() {
@@ -178,8 +182,9 @@ final class VerifyCommand extends SurveyCommand {
 	}
 
 	private void print(Verification verification) {
-		out().println(verification.what() + ": " + (verification.isSound() ? "sound" : "NOT SOUND")
-				+ (verification.signature() == null ? "" : "; signature: " + verification.signature()));
+		out().println(verification.what() + ": " + (verification.isSound() ? "sound" : Messages.VerifyCommand_notSound)
+				+ (verification.signature() == null ? ""
+						: Words.bind(Messages.VerifyCommand_signature, verification.signature())));
 		verification.checks().stream().filter(c -> !c.isSound())
 				.forEach(c -> out().println("  " + c.what() + ": " + c.problem()));
 		verification.notes().forEach(note -> out().println("  " + note));

@@ -27,6 +27,6 @@ final class Version implements IVersionProvider {
 		} catch (IOException e) {
 			// as if there were none
 		}
-		return "(not built as a product)";
+		return Messages.Version_notBuilt;
 	}
 }

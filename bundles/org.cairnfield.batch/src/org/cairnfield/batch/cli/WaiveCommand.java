@@ -8,6 +8,7 @@ import java.util.Map;
 import org.cairnfield.archive.Mode;
 import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.check.RuleCheck;
 import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.curation.rules.Waiver;
@@ -16,7 +17,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 
-@Command(name = "waive", description = "Waive findings that may stay as they are, and say why, as one save point that \"restore\" can take back.")
+@Command(name = "waive", description = "${bundle:WaiveCommand_what}")
 final class WaiveCommand extends ArchiveCommand {
 
 	private static final int SHORTEST_KEY = 4;
@@ -24,13 +25,13 @@ final class WaiveCommand extends ArchiveCommand {
 	@Mixin
 	AskedRuleArgs ruleArgs;
 
-	@Option(names = "--finding", paramLabel = "KEY", description = "Only this finding: its key as \"check\" prints it, or the beginning of one; may be repeated. Without it, all open findings of the rules.")
+	@Option(names = "--finding", paramLabel = "KEY", descriptionKey = "WaiveCommand_finding")
 	List<String> keys = List.of();
 
-	@Option(names = "--reason", required = true, paramLabel = "TEXT", description = "Why they may stay; kept with the waiver.")
+	@Option(names = "--reason", required = true, paramLabel = "TEXT", descriptionKey = "WaiveCommand_reason")
 	String reason;
 
-	@Option(names = "--dry-run", description = "Only say what would be waived.")
+	@Option(names = "--dry-run", descriptionKey = "WaiveCommand_dryRun")
 	boolean dryRun;
 
 	@Override
@@ -41,16 +42,14 @@ final class WaiveCommand extends ArchiveCommand {
 	@Override
 	void checkArguments() {
 		if (ruleArgs.ids.isEmpty()) {
-			throw wrong("name the rules whose findings are meant, with --rule");
+			throw wrong(Messages.WaiveCommand_nameTheRulesWhoseFindings);
 		}
 		if (reason.isBlank()) {
-			throw wrong("--reason must say why the findings may stay; it is empty");
+			throw wrong(Messages.WaiveCommand_reasonMustSayWhyThe);
 		}
 		for (String key : keys) {
 			if (!key.matches("[0-9a-f]{" + SHORTEST_KEY + ",16}")) {
-				throw wrong("--finding must be a key that \"check\" prints, or its first digits, at least "
-						+ SHORTEST_KEY + ", not '"
-						+ key + "'");
+				throw wrong(Words.bind(Messages.WaiveCommand_findingMustBeAKey, SHORTEST_KEY, key));
 			}
 		}
 		ruleArgs.check(spec);
@@ -71,7 +70,8 @@ final class WaiveCommand extends ArchiveCommand {
 			}
 			told.add(new Json().put("rule", finding.rule()).put("finding", finding.message()).put("key", key).fields());
 			if (!json) {
-				out().println((dryRun ? "would waive " : "waive ") + key + "  " + finding.message() + "  ("
+				out().println((dryRun ? Messages.WaiveCommand_wouldWaive : Messages.WaiveCommand_waive) + key + "  "
+						+ finding.message() + "  ("
 						+ finding.rule() + ")");
 			}
 		});
@@ -81,7 +81,7 @@ final class WaiveCommand extends ArchiveCommand {
 		if (json) {
 			printJson(new Json().put("dryRun", dryRun).put("reason", reason.strip()).put("waived", told));
 		} else if (told.isEmpty()) {
-			out().println("nothing to waive");
+			out().println(Messages.WaiveCommand_nothingToWaive);
 		}
 	}
 
@@ -96,15 +96,15 @@ final class WaiveCommand extends ArchiveCommand {
 		for (String key : keys) {
 			List<String> full = open.keySet().stream().filter(k -> k.startsWith(key)).toList();
 			if (full.size() > 1) {
-				throw wrong("several findings have a key that begins with " + key + ": " + String.join(", ", full));
+				throw wrong(Words.bind(Messages.WaiveCommand_severalFindingsHaveAKey, key, String.join(", ", full)));
 			}
 			if (!full.isEmpty()) {
 				wanted.put(full.get(0), open.get(full.get(0)));
 			} else if (waived.keySet().stream().noneMatch(k -> k.startsWith(key))) {
-				throw wrong("no finding of " + String.join(", ", ruleArgs.ids) + " has the key " + key
-						+ "; \"check\" prints the keys, and they change with what a finding is about");
+				throw wrong(
+						Words.bind(Messages.WaiveCommand_noFindingOfHasThe, String.join(", ", ruleArgs.ids), key));
 			} else {
-				note(key + " is waived already");
+				note(Words.bind(Messages.WaiveCommand_isWaivedAlready, key));
 			}
 		}
 		return wanted;

@@ -5,6 +5,7 @@ import java.util.List;
 import org.cairnfield.archive.Mode;
 import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.check.RuleCheck;
 import org.cairnfield.curation.check.KeptWaiver;
 import org.cairnfield.curation.check.RuleSettings;
@@ -13,11 +14,11 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 
 @Command(name = "waivers", description = {
-		"List the findings that somebody has waived: by whom, when, why, and what each waiver covers now.",
-		"With --withdraw: takes waivers back, as one save point, so that the findings are reported again." })
+		"${bundle:WaiversCommand_what}",
+		"${bundle:WaiversCommand_more}" })
 final class WaiversCommand extends ArchiveCommand {
 
-	@Option(names = "--withdraw", paramLabel = "ID", description = "Take that waiver back; may be repeated.")
+	@Option(names = "--withdraw", paramLabel = "ID", descriptionKey = "WaiversCommand_withdraw")
 	List<String> withdraw = List.of();
 
 	@Override
@@ -45,13 +46,13 @@ final class WaiversCommand extends ArchiveCommand {
 			return;
 		}
 		if (listed.isEmpty()) {
-			out().println("nothing is waived");
+			out().println(Messages.WaiversCommand_nothingIsWaived);
 		}
 		for (KeptWaiver w : listed) {
-			out().println((withdraw.isEmpty() ? "" : "withdrawn ") + w.id() + "  " + w.kept().getRule() + ", by "
-					+ w.kept().getPerson() + " at "
-					+ w.kept().getTime() + ": " + w.kept().getReason());
-			out().println("          covers " + w.about());
+			out().println(Words.bind(Messages.WaiversCommand_byAt,
+					withdraw.isEmpty() ? "" : Messages.WaiversCommand_withdrawn, w.id(), w.kept().getRule(),
+					w.kept().getPerson(), w.kept().getTime(), w.kept().getReason()));
+			out().println(Words.bind(Messages.WaiversCommand_covers, w.about()));
 		}
 	}
 
@@ -61,7 +62,7 @@ final class WaiversCommand extends ArchiveCommand {
 		for (String id : withdraw) {
 			found.add(all.stream().filter(w -> w.id().equals(id)).findFirst()
 					.orElseThrow(() -> new ParameterException(spec.commandLine(),
-							"no waiver of this archive has the id '" + id + "'; \"waivers\" lists them")));
+							Words.bind(Messages.WaiversCommand_noWaiverOfThisArchive, id))));
 		}
 		return found.stream().distinct().toList();
 	}

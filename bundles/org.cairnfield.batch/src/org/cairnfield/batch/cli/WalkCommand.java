@@ -8,6 +8,7 @@ import java.util.Map;
 import org.cairnfield.archive.Mode;
 import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.maps.ArchiveMap;
 import org.cairnfield.curation.timeline.NextPlace;
 import org.cairnfield.curation.timeline.NextWalk;
@@ -17,20 +18,19 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 
-@Command(name = "walk", description = "Plan the next survey: the places where a new sample would tell most, for their age, for access points that are gone, for gaps and "
-		+ "contradictions, in an order in which they can be walked.")
+@Command(name = "walk", description = "${bundle:WalkCommand_what}")
 final class WalkCommand extends ArchiveCommand {
 
-	@Option(names = "--site", paramLabel = "SITE", description = "Only this site, by name or id.")
+	@Option(names = "--site", paramLabel = "SITE", descriptionKey = "WalkCommand_site")
 	String siteName;
 
-	@Option(names = "--places", paramLabel = "N", description = "At most so many places a site; ${DEFAULT-VALUE} unless given.")
+	@Option(names = "--places", paramLabel = "N", descriptionKey = "WalkCommand_places")
 	int places = NextWalk.USUAL_PLACES;
 
-	@Option(names = "--csv", paramLabel = "FILE", description = "Write the walk as a table.")
+	@Option(names = "--csv", paramLabel = "FILE", descriptionKey = "WalkCommand_csv")
 	Path csv;
 
-	@Option(names = "--geojson", paramLabel = "FILE", description = "Write the walk as GeoJSON points, for the sites whose place on Earth is known (\"locate\").")
+	@Option(names = "--geojson", paramLabel = "FILE", descriptionKey = "WalkCommand_geojson")
 	Path geoJson;
 
 	@Override
@@ -41,7 +41,8 @@ final class WalkCommand extends ArchiveCommand {
 	@Override
 	void checkArguments() {
 		if (places < 1) {
-			throw new ParameterException(spec.commandLine(), "--places must be 1 or more, was " + places);
+			throw new ParameterException(spec.commandLine(),
+					Words.bind(Messages.WalkCommand_placesMustBe1Or, places));
 		}
 	}
 
@@ -54,10 +55,10 @@ final class WalkCommand extends ArchiveCommand {
 			NextWalk walk = NextWalk.of(archive.archive(), site, places, workers);
 			walks.add(walk);
 			if (!json) {
-				out().println(String.format(Locale.ROOT, "%s: %d places, %.0f m", ArchiveMap.nameOf(site),
+				out().println(String.format(Locale.ROOT, Messages.WalkCommand_placesM, ArchiveMap.nameOf(site),
 						walk.places().size(), walk.metres()));
 				walk.places().forEach(place -> out().println(
-						String.format(Locale.ROOT, "  floor %d, %.1f, %.1f m: %s", place.floor(), place.x(), place.y(),
+						String.format(Locale.ROOT, Messages.WalkCommand_floorM, place.floor(), place.x(), place.y(),
 								place.why())));
 			}
 		}
@@ -66,8 +67,7 @@ final class WalkCommand extends ArchiveCommand {
 		}
 		if (geoJson != null) {
 			WalkFiles.geoJson(geoJson, archive.archive(), walks)
-					.forEach(site -> note(site
-							+ " is not in the GeoJSON, since nobody has said where on Earth it lies; \"locate\" does"));
+					.forEach(site -> note(Words.bind(Messages.WalkCommand_isNotInTheGeojson, site)));
 		}
 		if (json) {
 			printJson(new Json().put("walks", walks.stream().map(WalkCommand::json).toList()));

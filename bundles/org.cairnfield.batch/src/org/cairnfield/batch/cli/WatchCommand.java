@@ -24,17 +24,17 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 @Command(name = "watch", description = {
-		"Take in the newest survey, measure how the map of each site has aged, and write one page on it; for every night.",
-		"The exit code says whether the latest survey of a site contradicts its map. What helps is said, and not done: \"refresh --apply\" does it." })
+		"${bundle:WatchCommand_what}",
+		"${bundle:WatchCommand_more}" })
 final class WatchCommand extends ArchiveCommand {
 
-	@Option(names = "--map", arity = "1..*", paramLabel = "FILE", description = "Survey files to take in first; those that the archive has are passed over.")
+	@Option(names = "--map", arity = "1..*", paramLabel = "FILE", descriptionKey = "WatchCommand_map")
 	List<Path> files = List.of();
 
 	@Mixin
 	IntakeArgs.Reading reading;
 
-	@Option(names = "--out", paramLabel = "FILE", description = "Write the page there, as HTML that needs no network.")
+	@Option(names = "--out", paramLabel = "FILE", descriptionKey = "WatchCommand_out")
 	Path file;
 
 	@Override
@@ -72,7 +72,8 @@ final class WatchCommand extends ArchiveCommand {
 		if (file != null) {
 			String name = archive.archive().getName();
 			TextFile.write(file,
-					AgeingReport.html(name == null || name.isBlank() ? "Radio map" : name, archive.digest(), sites));
+					AgeingReport.html(name == null || name.isBlank() ? Messages.WatchCommand_radioMap : name,
+							archive.digest(), sites));
 		}
 		if (json) {
 			printJson(new Json().put("takenIn", taken).put("sites", told));

@@ -187,7 +187,7 @@ public final class AutomaticChoice {
 		List<String> sites = new ArrayList<>();
 		int holdOuts = 0;
 		int epsilons = 0;
-		workers.progress().begin("trying splits and searches",
+		workers.progress().begin(Messages.AutomaticChoice_tryingSplitsAndSearches,
 				(long) candidates.size() * parts.stream().mapToInt(part -> HeldOut.number(part.length)).sum());
 		for (int part = 0; part < parts.size(); part++) {
 			int count = HeldOut.number(parts.get(part).length);

@@ -204,7 +204,7 @@ public final class AffinityPropagation {
 		double[] least = new double[within.length];
 		Arrays.fill(least, Double.POSITIVE_INFINITY);
 		DistanceKernel kernel = signals.kernel();
-		workers.progress().begin("nearest exemplars", exemplars.length);
+		workers.progress().begin(Messages.AffinityPropagation_nearestExemplars, exemplars.length);
 		for (int e : exemplars) {
 			workers.checkCancelled();
 			kernel.row(first(e), distances);

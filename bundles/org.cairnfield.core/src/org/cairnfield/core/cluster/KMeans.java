@@ -197,7 +197,7 @@ public final class KMeans {
 		double[] square = new double[n];
 		Arrays.fill(square, Double.POSITIVE_INFINITY);
 		int[][] groups = new int[k][];
-		workers.progress().begin("first centres", (long) n * k);
+		workers.progress().begin(Messages.KMeans_firstCentres, (long) n * k);
 		for (int c = 0; c < k; c++) {
 			int chosen = c == 0 ? random.nextInt(n) : drawn(square, random.nextDouble());
 			if (chosen < 0) { // every point is on a centre

@@ -71,7 +71,7 @@ final class MessagePassing {
 	}
 
 	private Outcome run(int steadyRounds, int mostRounds) {
-		workers.progress().begin("affinity propagation", 2L * n * mostRounds);
+		workers.progress().begin(Messages.MessagePassing_affinityPropagation, 2L * n * mostRounds);
 		BitSet exemplars = new BitSet();
 		int steady = 0;
 		int round = 0;

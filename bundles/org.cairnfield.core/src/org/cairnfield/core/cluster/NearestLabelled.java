@@ -40,7 +40,7 @@ public final class NearestLabelled {
 	/** Finds them for one clustering of the points. */
 	public static NearestLabelled of(PointSet points, Clustering clustering, Workers workers) {
 		NearestLabelled found = new NearestLabelled(points, clustering);
-		workers.progress().begin("nearest labelled", points.size());
+		workers.progress().begin(Messages.NearestLabelled_nearestLabelled, points.size());
 		workers.forRanges(points.size(), () -> {
 			PointSet.Surroundings around = points.surroundings();
 			double[] likely = new double[LIKELY];

@@ -59,7 +59,7 @@ final class RowMoments {
 	static RowMoments of(Signals signals, StepLists lists, SampleSums elsewhere, Workers workers) {
 		RowMoments moments = new RowMoments(signals, elsewhere);
 		List<int[]> batches = SampleBatches.of(signals, s -> true);
-		workers.progress().begin("row sums", batches.size());
+		workers.progress().begin(Messages.RowMoments_rowSums, batches.size());
 		workers.forRanges(batches.size(), () -> {
 			DistanceRows rows = signals.distanceRows(lists);
 			double[][] sums = new double[3][DistanceRows.BATCH];

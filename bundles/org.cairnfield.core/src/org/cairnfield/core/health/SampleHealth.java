@@ -45,7 +45,7 @@ public final class SampleHealth implements Serializable {
 		Neighbours neighbours = new Neighbours(Signals.of(map));
 		PlaceIndex places = new PlaceIndex(map);
 		DeviceOffsets offsets = DeviceOffsets.of(map, places);
-		workers.progress().begin("judging samples", map.size());
+		workers.progress().begin(Messages.SampleHealth_judgingSamples, map.size());
 		workers.forRanges(map.size(), () -> {
 			SampleProbe probe = new SampleProbe(neighbours, places, offsets, columns);
 			return (from, to) -> {

@@ -132,7 +132,7 @@ public final class HomeEffects {
 	}
 
 	private void ask(Workers workers) {
-		workers.progress().begin("effects of homes", questions.length);
+		workers.progress().begin(Messages.HomeEffects_effectsOfHomes, questions.length);
 		workers.forRanges(questions.length, () -> {
 			Asking asking = new Asking();
 			return (from, to) -> {

@@ -83,7 +83,7 @@ public final class GaussianProcess implements Serializable {
 			}
 			covariance[i][i] += kernel.noiseVariance();
 		}
-		workers.progress().begin("Gaussian process", n);
+		workers.progress().begin(Messages.GaussianProcess_gaussianProcess, n);
 		Cholesky factor = Cholesky.of(covariance, workers);
 		double[][] weights = new double[targets[0].length][n];
 		double[] logLikelihood = new double[weights.length];

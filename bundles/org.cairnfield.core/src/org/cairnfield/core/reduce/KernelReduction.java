@@ -85,7 +85,7 @@ public final class KernelReduction implements Reduction, Serializable {
 		for (int i = 0; i < some.length; i++) {
 			ofSome[i] = outputs[some[i]];
 		}
-		workers.progress().begin("kernel reduction", 6L * some.length);
+		workers.progress().begin(Messages.KernelReduction_kernelReduction, 6L * some.length);
 		double[][] squares = GaussianKernel.squares(rows, some);
 		double width = settings.inputScale() * GaussianKernel.medianDistance(squares);
 		double[][] outputSquares = GaussianKernel.squares(ofSome);

@@ -187,7 +187,7 @@ public final class OrthogonalSearch implements Serializable {
 		OrthogonalSearch choose(double share, Workers workers) {
 			double[] explained = new double[column.length + 1];
 			int terms = 0;
-			workers.progress().begin("orthogonal search", column.length);
+			workers.progress().begin(Messages.OrthogonalSearch_orthogonalSearch, column.length);
 			while (terms < column.length && explained[terms] < share) {
 				workers.checkCancelled();
 				int best = best();

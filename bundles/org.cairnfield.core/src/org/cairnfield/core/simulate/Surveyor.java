@@ -58,7 +58,7 @@ public final class Surveyor {
 		// Blocks bound the memory for readings that wait to be put in order.
 		Recorded[] block = new Recorded[Math.min(BLOCK, stops.size())];
 		int[] names = null;
-		workers.progress().begin("recording samples", stops.size());
+		workers.progress().begin(Messages.Surveyor_recordingSamples, stops.size());
 		for (int from = 0; from < stops.size(); from += BLOCK) {
 			int first = from;
 			int count = Math.min(BLOCK, stops.size() - from);

@@ -156,7 +156,7 @@ public final class Surfaces {
 		int columns = (int) Math.ceil(width / side);
 		int rows = (int) Math.ceil(height / side);
 		double[] values = new double[columns * rows];
-		workers.progress().begin("spreading values over the floor", rows);
+		workers.progress().begin(Messages.Surfaces_spreadingValuesOverTheFloor, rows);
 		workers.forRanges(rows, () -> (from, to) -> {
 			for (int row = from; row < to; row++) {
 				for (int column = 0; column < columns; column++) {

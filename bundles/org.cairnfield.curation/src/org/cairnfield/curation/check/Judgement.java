@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.curation.rules.RuleResult;
 import org.cairnfield.curation.rules.RuleRun;
@@ -45,11 +46,12 @@ public final class Judgement {
 		}
 		double precision = finding.precision().getAsDouble();
 		String share = String.format(Locale.ROOT,
-				"%.0f %% of what this rule names here is expected to be faulty: tried out on faults planted in a copy of this map.",
+				Messages.Judgement_ofWhatThisRuleNames,
 				100 * precision);
 		return precision >= TRUSTED ? share
-				: precision < AS_OFTEN_AS_NOT ? share + " So no remedy is offered."
-						: finding.remedy().isPresent() ? share + " Look before you apply the remedy." : share;
+				: precision < AS_OFTEN_AS_NOT ? Words.bind(Messages.Judgement_soNoRemedyIsOffered, share)
+						: finding.remedy().isPresent() ? Words.bind(Messages.Judgement_lookBeforeYouApplyThe, share)
+								: share;
 	}
 
 	static Finding judge(Finding finding, double precision) {

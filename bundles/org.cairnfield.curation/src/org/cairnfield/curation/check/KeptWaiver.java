@@ -2,6 +2,7 @@ package org.cairnfield.curation.check;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.curation.rules.Waiver;
 import org.cairnfield.model.Archive;
@@ -37,8 +38,8 @@ public record KeptWaiver(org.cairnfield.model.Waiver kept, List<Finding> covered
 
 	/** What it covers, for a person. */
 	public String about() {
-		return covered.isEmpty() ? "nothing that the rules report now"
+		return covered.isEmpty() ? Messages.KeptWaiver_nothingThatTheRulesReport
 				: covered.size() == 1 ? covered.get(0).message()
-						: covered.get(0).message() + " (and " + (covered.size() - 1) + " more)";
+						: Words.bind(Messages.KeptWaiver_andMore, covered.get(0).message(), covered.size() - 1);
 	}
 }

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.rules.Parameter;
 import org.cairnfield.curation.rules.Rule;
 import org.cairnfield.curation.rules.RuleRun;
@@ -38,12 +39,13 @@ public record RulesAsTold(RuleRun run, List<Told> told, List<String> problems) {
 		/** {@code few-readings.fewest-readings = 4, usually 3 (kept with the archive: the cellar hears little)}. */
 		public String words() {
 			if (parameter == null) {
-				return rule.id() + (forOnce ? " is asked for this once; the archive does not ask it" + kept.because()
-						: " is switched off (kept with the archive" + kept.because() + ')');
+				return rule.id() + (forOnce ? Words.bind(Messages.RulesAsTold_isAskedForThisOnce, kept.because())
+						: Words.bind(Messages.RulesAsTold_isSwitchedOffKeptWith, kept.because()));
 			}
-			return kept.name() + " = " + RuleWords.measure(value, parameter.unit()) + ", default "
-					+ RuleWords.measure(parameter.usual(), parameter.unit()) + " ("
-					+ (forOnce ? "for this once" : "kept with the archive") + kept.because() + ')';
+			return Words.bind(Messages.RulesAsTold_default, kept.name(), RuleWords.measure(value, parameter.unit()),
+					RuleWords.measure(parameter.usual(), parameter.unit()),
+					forOnce ? Messages.RulesAsTold_forThisOnce : Messages.RulesAsTold_keptWithTheArchive,
+					kept.because());
 		}
 	}
 
@@ -78,7 +80,7 @@ public record RulesAsTold(RuleRun run, List<Told> told, List<String> problems) {
 
 	private static final class Reading {
 
-		private static final String REMEDY = "; set it again, or reset it";
+		private static final String REMEDY = Messages.RulesAsTold_setItAgainOrReset;
 
 		private final Map<String, Rule> known = CleaningRules.registry().all().stream()
 				.collect(Collectors.toMap(Rule::id, Function.identity()));
@@ -100,9 +102,8 @@ public record RulesAsTold(RuleRun run, List<Told> told, List<String> problems) {
 		/** A merge by plain Git may leave both sides' lines. */
 		void several(List<RuleSettings.One> same) {
 			ambiguous.add(same.get(0).name());
-			problems.add(same.get(0).name() + " is set " + same.size() + " times, to "
-					+ RuleWords.list(same.stream().map(RuleSettings.One::value).toList())
-					+ ": the default is used" + REMEDY);
+			problems.add(Words.bind(Messages.RulesAsTold_isSetTimesToThe, same.get(0).name(), same.size(),
+					RuleWords.list(same.stream().map(RuleSettings.One::value).toList()), REMEDY));
 		}
 
 		void read(RuleSettings.One one, boolean once) {
@@ -121,8 +122,7 @@ public record RulesAsTold(RuleRun run, List<Told> told, List<String> problems) {
 		}
 
 		private void unknown(RuleSettings.One one) {
-			problems.add(one
-					+ ": this version does not know what that means, and keeps it for others; a newer version may, or reset it");
+			problems.add(Words.bind(Messages.RulesAsTold_thisVersionDoesNotKnow, one));
 		}
 
 		private void off(Rule rule, RuleSettings.One one) {
@@ -144,10 +144,11 @@ public record RulesAsTold(RuleRun run, List<Told> told, List<String> problems) {
 					told.add(new Told(rule, parameter, value, one, once));
 				}
 			} catch (NumberFormatException e) {
-				problems.add(one + " is no number, so the default of " + usual(parameter) + " is used" + REMEDY);
+				problems.add(Words.bind(Messages.RulesAsTold_isNoNumberSoThe, one, usual(parameter), REMEDY));
 			} catch (IllegalArgumentException e) {
 				problems.add(
-						one + ": " + e.getMessage() + ", so the default of " + usual(parameter) + " is used" + REMEDY);
+						Words.bind(Messages.RulesAsTold_soTheDefaultOfIs, one, e.getMessage(), usual(parameter),
+								REMEDY));
 			}
 		}
 

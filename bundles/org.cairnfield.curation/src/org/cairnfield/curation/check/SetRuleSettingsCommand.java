@@ -62,6 +62,6 @@ public final class SetRuleSettingsCommand extends AbstractCommand {
 
 	@Override
 	public String getLabel() {
-		return "Set the rules";
+		return Messages.SetRuleSettingsCommand_setTheRules;
 	}
 }

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 
+import org.cairnfield.core.text.Words;
 import org.cairnfield.exchange.FilledTable;
 import org.cairnfield.exchange.IntakeException;
 import org.cairnfield.exchange.ResultTable;
@@ -63,19 +64,21 @@ public final class ConflictTable {
 				continue;
 			}
 			if (!mark.equalsIgnoreCase("yes") && !mark.equalsIgnoreCase("x")) {
-				throw new IntakeException(file, row.line(), "'" + mark + "' in column keep is neither yes nor empty",
-						"Enter yes in the row of the value to keep");
+				throw new IntakeException(file, row.line(),
+						Words.bind(Messages.ConflictTable_inColumnKeepIsNeither, mark),
+						Messages.ConflictTable_enterYesInTheRow);
 			}
 			Conflict conflict = open.get(new Unit(row.field("place"), row.field("unit")));
 			if (conflict == null) {
 				throw new IntakeException(file, row.line(),
-						"there is no open conflict over " + row.field("unit") + " of " + row.field("place"),
-						"Export the table again; somebody may have decided it");
+						Words.bind(Messages.ConflictTable_thereIsNoOpenConflict, row.field("unit"),
+								row.field("place")),
+						Messages.ConflictTable_exportTheTableAgainSomebody);
 			}
 			if (chosen.containsKey(conflict)) {
 				throw new IntakeException(file, row.line(),
-						"a second value is kept for " + row.field("unit") + " of " + row.field("place"),
-						"Keep one of them");
+						Words.bind(Messages.ConflictTable_aSecondValueIsKept, row.field("unit"), row.field("place")),
+						Messages.ConflictTable_keepOneOfThem);
 			}
 			chosen.put(conflict, value(file, row, conflict));
 		}
@@ -92,9 +95,9 @@ public final class ConflictTable {
 				.filter(each -> Objects.equals(blank(each.getValue()), value)).findFirst();
 		if (claim.isEmpty()) {
 			throw new IntakeException(file, row.line(),
-					"nobody has set " + conflict.getUnit() + " of " + conflict.getPlace() + " to '" + row.field("value")
-							+ "'",
-					"Keep one of the values of the table that was exported, and set another one afterwards");
+					Words.bind(Messages.ConflictTable_nobodyHasSetOfTo, conflict.getUnit(), conflict.getPlace(),
+							row.field("value")),
+					Messages.ConflictTable_keepOneOfTheValues);
 		}
 		return claim.get().getValue();
 	}

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Conflict;
 import org.cairnfield.model.conflict.DecidedLater;
@@ -82,6 +83,6 @@ public final class DecideConflictsCommand extends AbstractCommand {
 
 	@Override
 	public String getLabel() {
-		return "Decide " + Count.of(values.size(), "conflict");
+		return Words.bind(Messages.DecideConflictsCommand_decide, Count.of(values.size(), "conflict"));
 	}
 }

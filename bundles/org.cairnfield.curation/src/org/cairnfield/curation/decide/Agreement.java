@@ -91,7 +91,7 @@ public record Agreement(List<String> decisions, long[][] table, Kappa kappa, Lis
 	/** Such as "Cohen's κ 0.40 (95 % interval 0.15 to 0.65)", or why there is none worth giving. */
 	public String kappaText() {
 		if (isDegenerate()) {
-			return "κ says nothing, as one of the two gave every sample the same answer";
+			return Messages.Agreement_saysNothingAsOneOf;
 		}
 		Interval interval = kappa.interval(CONFIDENCE);
 		return String

@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import org.cairnfield.core.stats.Interval;
 import org.cairnfield.core.stats.SamplingPlan;
 import org.cairnfield.core.stats.Wilson;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.propose.Band;
 import org.cairnfield.curation.rules.ContentKeys;
 import org.cairnfield.model.Decision;
@@ -60,7 +61,8 @@ public record AuditPlan(String id, Band band, int marked, List<SampleKey> lot, L
 		ReviewPolicy policy = standings.policy();
 		return policy.bands().named(name)
 				.orElseThrow(
-						() -> new ReviewRefused("there is no band '" + name + "'; the bands are " + policy.bands()));
+						() -> new ReviewRefused(
+								Words.bind(Messages.AuditPlan_thereIsNoBandThe, name, policy.bands())));
 	}
 
 	private static AuditPlan of(Standings standings, Band band, Set<SampleKey> marks, int number) {
@@ -141,8 +143,9 @@ public record AuditPlan(String id, Band band, int marked, List<SampleKey> lot, L
 	/** What was done, with its numbers, for the ledger. */
 	public String statement() {
 		return String.format(Locale.ROOT,
-				"%s%s: %d of %d proposals in band %s looked at by %s, %d not approved (%.1f to %.1f %% by Wilson, %.0f %%); a band with more than %.3g %% wrong passes this plan with a probability of %.0f %% at most",
-				id, failed.isEmpty() ? "" : " (" + String.join(", ", failed) + " failed)", examined, lot.size(),
+				Messages.AuditPlan_ofProposalsInBandLooked,
+				id, failed.isEmpty() ? "" : Words.bind(Messages.AuditPlan_failed, String.join(", ", failed)),
+				examined, lot.size(),
 				band.title(), people.isEmpty() ? "nobody" : String.join(", ", people), notApproved,
 				100 * wilson.low(), 100 * wilson.high(), 100 * wilson.confidence(), 100 * limitShare,
 				100 * (1 - wilson.confidence()));

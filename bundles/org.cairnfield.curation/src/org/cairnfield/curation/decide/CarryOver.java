@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Decision;
 import org.cairnfield.model.Split;
@@ -69,7 +70,8 @@ public record CarryOver(List<LedgerEntry> carried, List<Left> left, GiveVerdicts
 		}
 		return new CarryOver(List.copyOf(carried), List.copyOf(left),
 				new GiveVerdictsCommand(archive, to.getId(), carried, recorded, clock,
-						"Carry over " + Count.of(carried.size(), "verdict") + " from " + from.getId()));
+						Words.bind(Messages.CarryOver_carryOverFrom, Count.of(carried.size(), "verdict"),
+								from.getId())));
 	}
 
 	/** Clusters of the one split that have the same samples in the other, under another number perhaps. */
@@ -82,7 +84,7 @@ public record CarryOver(List<LedgerEntry> carried, List<Left> left, GiveVerdicts
 		Optional<String> obstacle(Standing standing) {
 			return counting(standing)
 					.filter(entry -> entry.decision() == Decision.MOVE && of(entry.cluster()).isEmpty()).findFirst()
-					.map(entry -> "cluster " + entry.cluster() + ", where it was moved to, has other samples");
+					.map(entry -> Words.bind(Messages.CarryOver_clusterWhereItWasMoved, entry.cluster()));
 		}
 	}
 
@@ -95,50 +97,51 @@ public record CarryOver(List<LedgerEntry> carried, List<Left> left, GiveVerdicts
 		SampleKey sample = standing.sample();
 		LedgerEntry first = standing.first().orElseThrow();
 		if (standing.stale()) {
-			return Optional.of("it was stale already");
+			return Optional.of(Messages.CarryOver_itWasStaleAlready);
 		}
 		if (first.sampleContent() == null || first.evidence() == null) {
-			return Optional.of("it is not known what the verdict rested on");
+			return Optional.of(Messages.CarryOver_itIsNotKnownWhat);
 		}
 		Optional<Standing> there = after.of(sample);
 		if (there.isEmpty()) {
 			int row = to.getLabels() == null ? -1 : to.getLabels().row(sample);
-			return Optional.of(row < 0 ? "the split does not have the sample"
-					: "it is noise no longer: it is in cluster " + to.getLabels().cluster(row));
+			return Optional.of(row < 0 ? Messages.CarryOver_theSplitDoesNotHave
+					: Words.bind(Messages.CarryOver_itIsNoiseNoLonger, to.getLabels().cluster(row)));
 		}
 		if (!there.get().entries().isEmpty()) {
-			return Optional.of("it was decided there already");
+			return Optional.of(Messages.CarryOver_itWasDecidedThereAlready);
 		}
 		if (!content.sample(sample).filter(first.sampleContent()::equals).isPresent()) {
-			return Optional.of("the sample has changed");
+			return Optional.of(Messages.CarryOver_theSampleHasChanged);
 		}
 		if (!content.evidence(sample).filter(first.evidence()::equals).isPresent()) {
-			return Optional.of("the evidence has changed: " + difference(standing.proposal(), there.get().proposal()));
+			return Optional.of(Words.bind(Messages.CarryOver_theEvidenceHasChanged,
+					difference(standing.proposal(), there.get().proposal())));
 		}
 		return Optional.empty();
 	}
 
 	private static String difference(Optional<Proposal> before, Optional<Proposal> after) {
 		if (before.isEmpty() || after.isEmpty()) {
-			return after.isEmpty() ? "no cluster fits now" : "no cluster fitted then";
+			return after.isEmpty() ? Messages.CarryOver_noClusterFitsNow : Messages.CarryOver_noClusterFittedThen;
 		}
 		Proposal was = before.get();
 		Proposal is = after.get();
 		List<String> changes = new ArrayList<>();
 		if (!was.carrier().equals(is.carrier())) {
-			changes.add("carrier " + was.carrier() + " is now " + is.carrier());
+			changes.add(Words.bind(Messages.CarryOver_carrierIsNow, was.carrier(), is.carrier()));
 		}
 		if (Math.round(100 * was.strengthR()) != Math.round(100 * is.strengthR())) {
-			changes.add(String.format(Locale.ROOT, "r %.2f is now %.2f", was.strengthR(), is.strengthR()));
+			changes.add(String.format(Locale.ROOT, Messages.CarryOver_rIsNow, was.strengthR(), is.strengthR()));
 		}
 		if (!same(was.margin(), is.margin())) {
-			changes.add(String.format(Locale.ROOT, "margin %.2f is now %.2f", was.margin(), is.margin()));
+			changes.add(String.format(Locale.ROOT, Messages.CarryOver_marginIsNow, was.margin(), is.margin()));
 		}
 		if (was.nearestAgrees() != is.nearestAgrees()) {
-			changes.add(is.nearestAgrees() ? "the nearest labelled sample agrees now"
-					: "the nearest labelled sample differs now");
+			changes.add(is.nearestAgrees() ? Messages.CarryOver_theNearestLabelledSampleAgrees
+					: Messages.CarryOver_theNearestLabelledSampleDiffers);
 		}
-		return changes.isEmpty() ? "the cluster has other samples, or its carrier was changed"
+		return changes.isEmpty() ? Messages.CarryOver_theClusterHasOtherSamples
 				: String.join(", ", changes);
 	}
 
@@ -154,8 +157,8 @@ public record CarryOver(List<LedgerEntry> carried, List<Left> left, GiveVerdicts
 				.map(e -> new LedgerEntry(null, to.getId(), e.sample(),
 						e.decision() == Decision.MOVE ? numbers.of(e.cluster()).getAsInt() : proposed, e.decision(),
 						e.reasonCode(),
-						(e.text() == null ? "" : e.text() + " ") + "(carried over from " + from.getId() + ", verdict "
-								+ e.id() + ")",
+						Words.bind(Messages.CarryOver_carriedOverFromVerdict, e.text() == null ? "" : e.text() + " ",
+								from.getId(), e.id()),
 						e.person(), e.time(), null, e.round(), e.sampleContent(), e.evidence(), null, null))
 				.toList();
 	}

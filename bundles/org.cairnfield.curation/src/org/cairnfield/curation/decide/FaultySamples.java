@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Decision;
 import org.cairnfield.model.edit.ArchiveIndex;
@@ -35,11 +36,11 @@ final class FaultySamples {
 
 	private static String reason(LedgerEntry verdict) {
 		if (verdict.text() != null) {
-			return "faulty: " + verdict.text().strip().replaceAll("\\s+", " ");
+			return Words.bind(Messages.FaultySamples_faulty, verdict.text().strip().replaceAll("\\s+", " "));
 		}
 		boolean plain = verdict.reasonCode() == null || verdict.reasonCode().equals(ReasonCode.FAULTY.code());
 		return plain ? "faulty"
-				: "faulty: "
-						+ ReasonCode.named(verdict.reasonCode()).map(ReasonCode::title).orElse(verdict.reasonCode());
+				: Words.bind(Messages.FaultySamples_faulty,
+						ReasonCode.named(verdict.reasonCode()).map(ReasonCode::title).orElse(verdict.reasonCode()));
 	}
 }

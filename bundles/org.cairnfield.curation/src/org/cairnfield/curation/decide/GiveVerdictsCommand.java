@@ -6,6 +6,7 @@ import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.rules.ContentKeys;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Decision;
@@ -173,17 +174,19 @@ public final class GiveVerdictsCommand extends AbstractCommand {
 		if (name != null) {
 			return name;
 		}
-		String whom = wanted.size() == 1 ? wanted.get(0).sample().toString() : wanted.size() + " proposals";
+		String whom = wanted.size() == 1 ? wanted.get(0).sample().toString()
+				: Words.bind(Messages.GiveVerdictsCommand_proposals, wanted.size());
 		if (wanted.get(0).decision() == Decision.FAULTY) {
-			return "Mark " + whom + " as faulty";
+			return Words.bind(Messages.GiveVerdictsCommand_markAsFaulty, whom);
 		}
-		String what = wanted.get(0).takesBack() ? "Take back" : switch (wanted.get(0).decision()) {
-		case APPROVE -> "Approve";
-		case MOVE -> "Move";
-		case POOL -> "Pool";
-		case REJECT -> "Reject";
-		default -> "Defer";
-		};
+		String what = wanted.get(0).takesBack() ? Messages.GiveVerdictsCommand_takeBack
+				: switch (wanted.get(0).decision()) {
+				case APPROVE -> Messages.GiveVerdictsCommand_approve;
+				case MOVE -> Messages.GiveVerdictsCommand_move;
+				case POOL -> Messages.GiveVerdictsCommand_pool;
+				case REJECT -> Messages.GiveVerdictsCommand_reject;
+				default -> Messages.GiveVerdictsCommand_defer;
+				};
 		return what + ' ' + whom;
 	}
 }

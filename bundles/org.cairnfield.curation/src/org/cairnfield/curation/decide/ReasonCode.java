@@ -9,31 +9,31 @@ import org.cairnfield.model.check.TakeBack;
 /** Short words for reasons that people often give. A ledger may hold others. */
 public enum ReasonCode {
 	/** Evidence agrees. */
-	FITS("fits", "the evidence agrees", Decision.APPROVE),
+	FITS("fits", Messages.ReasonCode_theEvidenceAgrees, Decision.APPROVE),
 	/** The reviewer knows the place. */
-	KNOWN_PLACE("known-place", "the reviewer knows the place", Decision.APPROVE),
+	KNOWN_PLACE("known-place", Messages.ReasonCode_theReviewerKnowsThePlace, Decision.APPROVE),
 	/** Approved after an audit of the band. */
-	BAND_AUDITED("band-audited", "approved with its band after an audit", Decision.APPROVE),
+	BAND_AUDITED("band-audited", Messages.ReasonCode_approvedWithItsBandAfter, Decision.APPROVE),
 	/** Too far from the cluster. */
-	FAR("far", "too far from the cluster", Decision.POOL),
+	FAR("far", Messages.ReasonCode_tooFarFromTheCluster, Decision.POOL),
 	/** Another floor. */
-	OTHER_FLOOR("other-floor", "the cluster is on another floor", Decision.POOL),
+	OTHER_FLOOR("other-floor", Messages.ReasonCode_theClusterIsOnAnother, Decision.POOL),
 	/** No cluster is the right one. */
-	NO_CLUSTER("no-cluster", "no cluster fits", Decision.POOL),
+	NO_CLUSTER("no-cluster", Messages.ReasonCode_noClusterFits, Decision.POOL),
 	/** Another cluster fits better. */
-	OTHER_CLUSTER("other-cluster", "another cluster fits better", Decision.MOVE),
+	OTHER_CLUSTER("other-cluster", Messages.ReasonCode_anotherClusterFitsBetter, Decision.MOVE),
 	/** The sample is faulty; it was set aside. */
-	FAULTY("faulty", "the sample is faulty", Decision.FAULTY),
+	FAULTY("faulty", Messages.ReasonCode_theSampleIsFaulty, Decision.FAULTY),
 	/** It was not taken where it is said to be. */
-	WRONG_PLACE("wrong-place", "its place is wrong", Decision.FAULTY),
+	WRONG_PLACE("wrong-place", Messages.ReasonCode_itsPlaceIsWrong, Decision.FAULTY),
 	/** Its readings cannot be used. */
-	BAD_READINGS("bad-readings", "its readings are not sound", Decision.FAULTY),
+	BAD_READINGS("bad-readings", Messages.ReasonCode_itsReadingsAreNotSound, Decision.FAULTY),
 	/** Somebody has to look on site. */
-	LOOK_ON_SITE("look-on-site", "somebody has to look on site", Decision.DEFER),
+	LOOK_ON_SITE("look-on-site", Messages.ReasonCode_somebodyHasToLookOn, Decision.DEFER),
 	/** Somebody who knows has to be asked. */
-	ASK("ask", "somebody who knows has to be asked", Decision.DEFER),
+	ASK("ask", Messages.ReasonCode_somebodyWhoKnowsHasTo, Decision.DEFER),
 	/** A verdict was taken back. */
-	TAKEN_BACK(TakeBack.REASON, "an earlier verdict is taken back", Decision.DEFER);
+	TAKEN_BACK(TakeBack.REASON, Messages.ReasonCode_anEarlierVerdictIsTaken, Decision.DEFER);
 
 	private final String code;
 	private final String title;

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Decision;
 import org.cairnfield.model.Round;
@@ -54,7 +55,7 @@ public final class Review {
 			Clock clock,
 			String batch, SplitMembers members) {
 		if (person == null || person.isBlank()) {
-			throw new ReviewRefused("a verdict carries the name of who gave it; say who you are first");
+			throw new ReviewRefused(Messages.Review_aVerdictCarriesTheName);
 		}
 		this.archive = archive;
 		this.split = split;
@@ -141,9 +142,9 @@ public final class Review {
 	private Standing require(Optional<Standing> found, SampleKey sample, Ruling ruling, ContentOfReview content) {
 		Standing standing = found
 				.orElseThrow(() -> new ReviewRefused(
-						sample + " is not noise in split " + split.getId() + ", so there is nothing to decide"));
+						Words.bind(Messages.Review_isNotNoiseInSplit, sample, split.getId())));
 		if (standing.state() == ReviewState.SET_ASIDE) {
-			throw new ReviewRefused(sample + " is not in the map any more; take it back into the map first");
+			throw new ReviewRefused(Words.bind(Messages.Review_isNotInTheMap, sample));
 		}
 		switch (ruling.decision()) {
 		case APPROVE -> requireMade(standing);
@@ -156,25 +157,24 @@ public final class Review {
 
 	private static void requireMade(Standing standing) {
 		if (!standing.made()) {
-			throw new ReviewRefused("nothing is proposed for " + standing.sample()
-					+ ": its best r is below the threshold, so it can only go to the pool, to a cluster that you name, or be set aside");
+			throw new ReviewRefused(Words.bind(Messages.Review_nothingIsProposedForIts, standing.sample()));
 		}
 	}
 
 	private void requireOtherCluster(Standing standing, int cluster, ContentOfReview content) {
 		if (!content.hasCluster(cluster)) {
 			throw new ReviewRefused(
-					"split " + split.getId() + " has no cluster " + cluster + " to move " + standing.sample() + " to");
+					Words.bind(Messages.Review_splitHasNoClusterTo, split.getId(), cluster, standing.sample()));
 		}
 		if (standing.made() && standing.proposal().get().cluster() == cluster) {
 			throw new ReviewRefused(
-					"cluster " + cluster + " is the one that is proposed for " + standing.sample() + ": approve it");
+					Words.bind(Messages.Review_clusterIsTheOneThat, cluster, standing.sample()));
 		}
 	}
 
 	private static void requireReason(Ruling ruling) {
 		if (!ruling.hasReason()) {
-			throw new ReviewRefused("a sample leaves the map for a reason: give one");
+			throw new ReviewRefused(Messages.Review_aSampleLeavesTheMap);
 		}
 	}
 
@@ -228,10 +228,10 @@ public final class Review {
 		Standing standing = standing(sample, content()).orElse(null);
 		if (standing != null && standing.first().filter(entry -> entry.isBy(person)).isPresent()) {
 			throw new ReviewRefused(
-					"you gave the first verdict on " + sample + ", so somebody else has to give the second");
+					Words.bind(Messages.Review_youGaveTheFirstVerdict, sample));
 		}
 		if (standing == null || !standing.awaitsSecond()) {
-			throw new ReviewRefused(sample + " does not wait for a second verdict");
+			throw new ReviewRefused(Words.bind(Messages.Review_doesNotWaitForA, sample));
 		}
 		return decide(List.of(sample), decision, reasonCode, text);
 	}
@@ -251,15 +251,14 @@ public final class Review {
 		ContentOfReview content = content();
 		Standing standing = require(standing(sample, content), sample, ruling, content);
 		if (standing.state() != ReviewState.DISPUTED) {
-			throw new ReviewRefused("there is no disagreement about " + sample + " to settle");
+			throw new ReviewRefused(Words.bind(Messages.Review_thereIsNoDisagreementAbout, sample));
 		}
 		if (Stream.of(standing.first(), standing.second()).flatMap(Optional::stream)
 				.anyMatch(entry -> entry.isBy(person))) {
-			throw new ReviewRefused("you gave one of the two verdicts on " + sample
-					+ ", so a third person has to settle it; you can take yours back");
+			throw new ReviewRefused(Words.bind(Messages.Review_youGaveOneOfThe, sample));
 		}
 		if (ruling.ownWords() == null) {
-			throw new ReviewRefused("say why the disagreement about " + sample + " is settled so");
+			throw new ReviewRefused(Words.bind(Messages.Review_sayWhyTheDisagreementAbout, sample));
 		}
 		return command(List.of(entry(standing, ruling, content, Round.RESOLUTION, null)));
 	}
@@ -285,8 +284,8 @@ public final class Review {
 		var gone = Standings.takenBack(entries);
 		List<LedgerEntry> standing = entries.stream().filter(e -> !e.takesBack() && !gone.contains(e.id())).toList();
 		if (standing.isEmpty() || !standing.get(standing.size() - 1).isBy(person)) {
-			throw new ReviewRefused("the last verdict on " + sample + " is not yours to take back"
-					+ (standing.isEmpty() ? ": there is none" : "; you can give one that supersedes it"));
+			throw new ReviewRefused(Words.bind(Messages.Review_theLastVerdictOnIs, sample,
+					standing.isEmpty() ? Messages.Review_thereIsNone : Messages.Review_youCanGiveOneThat));
 		}
 		return command(List.of(GiveVerdictsCommand.takeBack(standing.get(standing.size() - 1), clock)));
 	}
@@ -306,14 +305,12 @@ public final class Review {
 	public Command approveBand(String band, Set<SampleKey> marks) {
 		AuditPlan audit = audit(band, marks);
 		if (audit.isFailed()) {
-			throw new ReviewRefused(audit.notApproved() + " of " + audit.examined() + " looked at in band " + band
-					+ " were not approved, and the plan allows " + audit.plan().acceptance() + ": " + audit.id()
-					+ " has failed for good; draw another sample, or review the band one by one");
+			throw new ReviewRefused(Words.bind(Messages.Review_ofLookedAtInBand, audit.notApproved(),
+					audit.examined(), band, audit.plan().acceptance(), audit.id()));
 		}
 		if (!audit.isComplete()) {
-			throw new ReviewRefused("before band " + band + " is approved, " + audit.plan().size() + " of its "
-					+ audit.lot().size()
-					+ " proposals are to be looked at; " + (audit.plan().size() - audit.examined()) + " are left");
+			throw new ReviewRefused(Words.bind(Messages.Review_beforeBandIsApprovedOf, band, audit.plan().size(),
+					audit.lot().size(), audit.plan().size() - audit.examined()));
 		}
 		Standings standings = standings();
 		ContentOfReview content = content();

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.propose.Band;
 import org.cairnfield.curation.propose.Bands;
 import org.cairnfield.model.Archive;
@@ -56,7 +57,7 @@ public record ReviewPolicy(Bands bands, Set<String> secondBands, double limitSha
 			return text == null || text.isBlank() ? Optional.empty() : Optional.of(parse(text));
 		} catch (IllegalArgumentException e) {
 			throw new ReviewRefused(
-					"the review policy of the archive cannot be read: " + e.getMessage() + "; set it again");
+					Words.bind(Messages.ReviewPolicy_theReviewPolicyOfThe, e.getMessage()));
 		}
 	}
 

@@ -21,7 +21,7 @@ public enum ReviewState {
 	/** Nothing is proposed, so there is nothing to decide. */
 	UNPLACED("unplaced", false),
 	/** The sample is not in the map any more. */
-	SET_ASIDE("set aside", false);
+	SET_ASIDE(Messages.ReviewState_setAside, false);
 
 	private final String word;
 	private final boolean open;

@@ -15,7 +15,7 @@ public final class SetReviewPolicyCommand extends FieldCommand {
 
 	@Override
 	protected String label(int changing) {
-		return "Set the review policy";
+		return Messages.SetReviewPolicyCommand_setTheReviewPolicy;
 	}
 
 	/** Sets the policy where the archive has another, outside any undo stack. */

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.exchange.FilledTable;
 import org.cairnfield.exchange.IntakeException;
 import org.cairnfield.model.Archive;
@@ -43,9 +44,9 @@ public record VerdictIntake(GiveVerdictsCommand command, int taken, int known, i
 	/** What people should know of the verdicts, for a person; empty for nothing. */
 	public String note() {
 		return rejected == 0 ? ""
-				: Count.of(rejected, "row") + " with reject: "
-						+ (rejected == 1 ? "its sample leaves" : "their samples leave")
-						+ " the map. Write pool to have a sample searched by every query instead.";
+				: Words.bind(Messages.VerdictIntake_withRejectTheMapWrite, Count.of(rejected, "row"),
+						rejected == 1 ? Messages.VerdictIntake_itsSampleLeaves
+								: Messages.VerdictIntake_theirSamplesLeave);
 	}
 
 	/** Gives the verdicts at once, for work without an undo stack; nothing where there is a problem. */
@@ -65,7 +66,7 @@ public record VerdictIntake(GiveVerdictsCommand command, int taken, int known, i
 
 		@Override
 		public String toString() {
-			return file + ", line " + line + ": " + what + ". " + remedy + ".";
+			return Words.bind(Messages.VerdictIntake_line, file, line, what, remedy);
 		}
 	}
 
@@ -94,7 +95,8 @@ public record VerdictIntake(GiveVerdictsCommand command, int taken, int known, i
 			} catch (Wrong e) {
 				problems.add(new Problem(file, row.line(), e.getMessage(), e.remedy));
 			} catch (ReviewRefused e) {
-				problems.add(new Problem(file, row.line(), e.getMessage(), "Correct the decision, or leave it empty"));
+				problems.add(new Problem(file, row.line(), e.getMessage(),
+						Messages.VerdictIntake_correctTheDecisionOrLeave));
 			}
 		}
 		// a ledger has its lines in the order in which they were given; tables are sorted by sample
@@ -102,7 +104,8 @@ public record VerdictIntake(GiveVerdictsCommand command, int taken, int known, i
 				? reading.given.stream().sorted(Comparator.comparing(LedgerEntry::time)).toList()
 				: List.of();
 		return new VerdictIntake(new GiveVerdictsCommand(archive, split.getId(), given, recorded, clock,
-				"Take in " + Count.of(given.size(), "verdict")), given.size(), reading.known, reading.blank,
+				Words.bind(Messages.VerdictIntake_takeIn, Count.of(given.size(), "verdict"))), given.size(),
+				reading.known, reading.blank,
 				(int) given.stream().filter(entry -> entry.decision() == Decision.REJECT).count(),
 				List.copyOf(problems));
 	}
@@ -138,8 +141,8 @@ public record VerdictIntake(GiveVerdictsCommand command, int taken, int known, i
 		void take(FilledTable.Row row, Map<SampleKey, Long> seen) throws Wrong {
 			if (row.field("decision").isEmpty()) {
 				if (!row.field("home").isEmpty()) {
-					throw new Wrong("a home is given, '" + row.field("home") + "', and no decision",
-							"Write move as the decision, or leave the home empty");
+					throw new Wrong(Words.bind(Messages.VerdictIntake_aHomeIsGivenAnd, row.field("home")),
+							Messages.VerdictIntake_writeMoveAsTheDecision);
 				}
 				blank++;
 				return;
@@ -147,23 +150,24 @@ public record VerdictIntake(GiveVerdictsCommand command, int taken, int known, i
 			SampleKey sample = sample(row);
 			Long before = seen.putIfAbsent(sample, row.line());
 			if (before != null) {
-				throw new Wrong("sample " + sample + " was decided on line " + before + " already",
-						"Keep one of the two rows");
+				throw new Wrong(Words.bind(Messages.VerdictIntake_sampleWasDecidedOnLine, sample, before),
+						Messages.VerdictIntake_keepOneOfTheTwo);
 			}
 			Decision decision = decision(row);
 			int home = home(row, decision);
 			String who = row.field("person").isEmpty() ? person : row.field("person");
 			if (who == null || who.isBlank()) {
-				throw new Wrong("nobody is named who decided", "Fill in the column 'person'");
+				throw new Wrong(Messages.VerdictIntake_nobodyIsNamedWhoDecided,
+						Messages.VerdictIntake_fillInTheColumnPerson);
 			}
 			if (saysWhatIsKnown(row, sample, decision, home, who)) {
 				known++;
 				return;
 			}
 			requirePresent(row, "content", content.sample(sample), sample,
-					"the sample has changed since the table was exported");
+					Messages.VerdictIntake_theSampleHasChangedSince);
 			requirePresent(row, "evidence", content.evidence(sample), sample,
-					"the evidence has changed since the table was exported");
+					Messages.VerdictIntake_theEvidenceHasChangedSince);
 			rowClock = at(row);
 			Command one = review(who).decide(sample,
 					new Ruling(decision, home, row.field("reason"), row.field("text")));
@@ -192,21 +196,22 @@ public record VerdictIntake(GiveVerdictsCommand command, int taken, int known, i
 
 		private SampleKey sample(FilledTable.Row row) throws Wrong {
 			if (!row.field("split").equals(split.getId())) {
-				throw new Wrong("the row is of split '" + row.field("split") + "', not of " + split.getId(),
-						"Take it in for that split");
+				throw new Wrong(
+						Words.bind(Messages.VerdictIntake_theRowIsOfSplit, row.field("split"), split.getId()),
+						Messages.VerdictIntake_takeItInForThat);
 			}
 			try {
 				return SampleKey.parse(row.field("sample"));
 			} catch (IllegalArgumentException e) {
-				throw new Wrong(e.getMessage(), "Leave the column 'sample' as it was exported");
+				throw new Wrong(e.getMessage(), Messages.VerdictIntake_leaveTheColumnSampleAs);
 			}
 		}
 
 		private static Decision decision(FilledTable.Row row) throws Wrong {
 			Decision decision = Decision.get(row.field("decision").toLowerCase(Locale.ROOT));
 			if (decision == null) {
-				throw new Wrong("'" + row.field("decision") + "' is no decision",
-						"Write approve, move, pool, faulty or defer, or leave it empty");
+				throw new Wrong(Words.bind(Messages.VerdictIntake_isNoDecision, row.field("decision")),
+						Messages.VerdictIntake_writeApproveMovePoolFaulty);
 			}
 			return decision;
 		}
@@ -216,8 +221,9 @@ public record VerdictIntake(GiveVerdictsCommand command, int taken, int known, i
 			String home = row.field("home");
 			if (decision != Decision.MOVE) {
 				if (!home.isEmpty()) {
-					throw new Wrong("a home is given, '" + home + "', though the decision is " + decision.getLiteral(),
-							"Write move as the decision, or leave the home empty");
+					throw new Wrong(
+							Words.bind(Messages.VerdictIntake_aHomeIsGivenThough, home, decision.getLiteral()),
+							Messages.VerdictIntake_writeMoveAsTheDecision);
 				}
 				return Ruling.NO_CLUSTER;
 			}
@@ -231,10 +237,10 @@ public record VerdictIntake(GiveVerdictsCommand command, int taken, int known, i
 			}
 			String nearest = row.field("nearestCluster");
 			throw new Wrong(
-					home.isEmpty() ? "the decision is move, and no home is given"
-							: "'" + home + "' is no number of a cluster",
-					"Write the number of a cluster into the column 'home'"
-							+ (nearest.isEmpty() ? "" : "; the nearest labelled sample is in cluster " + nearest));
+					home.isEmpty() ? Messages.VerdictIntake_theDecisionIsMoveAnd
+							: Words.bind(Messages.VerdictIntake_isNoNumberOfA, home),
+					Words.bind(Messages.VerdictIntake_writeTheNumberOfA, nearest.isEmpty() ? ""
+							: Words.bind(Messages.VerdictIntake_theNearestLabelledSampleIs, nearest)));
 		}
 
 		/** A row that was exported with its verdict and left as it was. */
@@ -255,7 +261,7 @@ public record VerdictIntake(GiveVerdictsCommand command, int taken, int known, i
 				String what)
 				throws Wrong {
 			if (!row.field(column).equals(now.orElse(""))) {
-				throw new Wrong(sample + ": " + what, "Export the table again and look at this one once more");
+				throw new Wrong(sample + ": " + what, Messages.VerdictIntake_exportTheTableAgainAnd);
 			}
 		}
 
@@ -267,8 +273,8 @@ public record VerdictIntake(GiveVerdictsCommand command, int taken, int known, i
 			try {
 				return Clock.fixed(Instant.parse(row.field("time")), ZoneOffset.UTC);
 			} catch (DateTimeException e) {
-				throw new Wrong("'" + row.field("time") + "' is no time",
-						"Write it as 2031-05-01T10:00:00Z, or leave it empty");
+				throw new Wrong(Words.bind(Messages.VerdictIntake_isNoTime, row.field("time")),
+						Messages.VerdictIntake_writeItAs203105);
 			}
 		}
 	}

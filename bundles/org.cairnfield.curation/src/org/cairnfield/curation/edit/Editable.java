@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.ModelPackage.Literals;
 import org.cairnfield.model.edit.FieldCommand;
 import org.cairnfield.model.edit.ModelText;
@@ -90,7 +91,7 @@ public final class Editable {
 		if (!Objects.equals(value, object.eGet(feature))) {
 			EditableRules.require(object, feature, value);
 		}
-		String change = "Change the " + name().replace('-', ' ') + " of " + ModelText.name(object);
+		String change = Words.bind(Messages.Editable_changeTheOf, name().replace('-', ' '), ModelText.name(object));
 		return new FieldCommand(List.of(object), feature, value) {
 			@Override
 			protected String label(int changing) {

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 import org.cairnfield.core.radio.WifiBand;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.ModelPackage.Literals;
 import org.cairnfield.model.Site;
@@ -28,22 +29,22 @@ final class EditableRules {
 	/** @throws UnfitValueException where something would be wrong that is not wrong now */
 	static void require(EObject object, EStructuralFeature feature, Object value) {
 		if (feature == Literals.ARCHIVE__NAME && value == null) {
-			throw new UnfitValueException("an archive needs a name");
+			throw new UnfitValueException(Messages.EditableRules_anArchiveNeedsAName);
 		}
 		if (feature == Literals.ARCHIVE__SITE_ORDER && value != null) {
 			requireSites((Archive) object, value.toString());
 		}
 		if (feature == Literals.SURVEY__KIND && value == null) {
-			throw new UnfitValueException("a survey is for training or for testing");
+			throw new UnfitValueException(Messages.EditableRules_aSurveyIsForTraining);
 		}
 		if (feature == Literals.SURVEY__SURVEYOR && value != null && !value.toString().matches(INITIALS)) {
 			throw new UnfitValueException(
-					"'" + value + "' is not initials of at most four letters; names are not kept");
+					Words.bind(Messages.EditableRules_isNotInitialsOfAt, value));
 		}
 		if (value instanceof KnownPlace place && EcoreUtil.getRootContainer(object) instanceof Archive archive
 				&& !AccessPointCheck.isOnAFloor(place, archive)) {
-			throw new UnfitValueException("no site '" + place.site() + "' of this archive has a floor " + place.level()
-					+ "; a site is meant by its id");
+			throw new UnfitValueException(
+					Words.bind(Messages.EditableRules_noSiteOfThisArchive, place.site(), place.level()));
 		}
 		EObject changed = alone(object);
 		List<String> before = problems(changed);
@@ -61,8 +62,10 @@ final class EditableRules {
 		for (String id : order.split("\\s+")) {
 			if (!known.contains(id) || seen.contains(id)) {
 				throw new UnfitValueException(
-						(seen.contains(id) ? "'" + id + "' is named twice" : "there is no site '" + id + "'")
-								+ "; name sites by their ids, of which there are " + String.join(", ", known));
+						Words.bind(Messages.EditableRules_nameSitesByTheirIds,
+								seen.contains(id) ? Words.bind(Messages.EditableRules_isNamedTwice, id)
+										: Words.bind(Messages.EditableRules_thereIsNoSite, id),
+								String.join(", ", known)));
 			}
 			seen.add(id);
 		}
@@ -86,14 +89,13 @@ final class EditableRules {
 			LocalDate from = (LocalDate) object.eGet(Literals.SITE__MAP_FROM);
 			LocalDate until = (LocalDate) object.eGet(Literals.SITE__MAP_UNTIL);
 			if (from != null && until != null && until.isBefore(from)) {
-				found.add("a map from " + from + " cannot end on " + until);
+				found.add(Words.bind(Messages.EditableRules_aMapFromCannotEnd, from, until));
 			}
 		} else if (object.eClass() == Literals.ACCESS_POINT
 				&& object.eGet(Literals.ACCESS_POINT__BAND) instanceof WifiBand band) {
 			int channel = (Integer) object.eGet(Literals.ACCESS_POINT__CHANNEL);
 			if (channel != 0 && (channel < band.first() || channel > band.last())) {
-				found.add("channel " + channel + " is not one of " + band.first() + " to " + band.last()
-						+ " of that band");
+				found.add(Words.bind(Messages.EditableRules_channelIsNotOneOf, channel, band.first(), band.last()));
 			}
 		}
 		return found;

@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.List;
 
 import org.cairnfield.core.radio.WifiBand;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Device;
 import org.cairnfield.model.ModelPackage.Literals;
@@ -36,7 +37,7 @@ final class EditableText {
 	}
 
 	private static String band(WifiBand band) {
-		return band.name().substring("GHZ_".length()).replace('_', '.') + " GHz";
+		return Words.bind(Messages.EditableText_ghz, band.name().substring("GHZ_".length()).replace('_', '.'));
 	}
 
 	/** 0 says that the channel is not known. */
@@ -69,7 +70,8 @@ final class EditableText {
 			return feature.getDefaultValue();
 		}
 		if (!choices().isEmpty() && !choices().contains(typed)) {
-			throw new UnfitValueException("'" + typed + "' is none of " + String.join(", ", choices()));
+			throw new UnfitValueException(
+					Words.bind(Messages.EditableText_isNoneOf, typed, String.join(", ", choices())));
 		}
 		if (feature instanceof EReference) {
 			return devices().stream().filter(device -> device.getId().equals(typed)).findFirst().orElseThrow();
@@ -80,9 +82,10 @@ final class EditableText {
 		try {
 			return type == LocalDate.class ? LocalDate.parse(typed) : EcoreUtil.createFromString(type(), typed);
 		} catch (NumberFormatException e) {
-			throw new UnfitValueException("'" + typed + "' is no " + (type == int.class ? "whole " : "") + "number");
+			throw new UnfitValueException(Words.bind(Messages.EditableText_isNoNumber, typed,
+					type == int.class ? Messages.EditableText_whole : ""));
 		} catch (DateTimeParseException e) {
-			throw new UnfitValueException("'" + typed + "' is no day; write it as 2020-01-15");
+			throw new UnfitValueException(Words.bind(Messages.EditableText_isNoDayWriteIt, typed));
 		} catch (IllegalArgumentException e) {
 			throw new UnfitValueException(e.getMessage());
 		}

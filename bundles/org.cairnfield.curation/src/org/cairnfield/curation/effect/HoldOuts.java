@@ -57,7 +57,7 @@ public final class HoldOuts {
 		int step = Math.max(1, (sound.length + MOST_QUESTIONS - 1) / MOST_QUESTIONS);
 		question = IntStream.range(0, sound.length).filter(i -> i % step == 0).map(i -> sound[i]).toArray();
 		nearest = new int[question.length][];
-		workers.progress().begin("asking hold-outs", FOLDS);
+		workers.progress().begin(Messages.HoldOuts_askingHoldOuts, FOLDS);
 		for (int f = 0; f < FOLDS; f++) {
 			int held = f;
 			int[] kept = IntStream.range(0, map.size()).filter(s -> fold[s] != held).toArray();
@@ -175,7 +175,7 @@ public final class HoldOuts {
 		PairedErrors errors = new PairedErrors();
 		RadioMap now = after.map().map();
 		int[] rows = rowsAfter(after);
-		workers.progress().begin("asking hold-outs again", FOLDS);
+		workers.progress().begin(Messages.HoldOuts_askingHoldOutsAgain, FOLDS);
 		for (int f = 0; f < FOLDS; f++) {
 			int held = f;
 			int[] kept = IntStream.range(0, map.size()).filter(s -> fold[s] != held && rows[s] >= 0).map(s -> rows[s])

@@ -1,5 +1,7 @@
 package org.cairnfield.curation.filter;
 
+import org.cairnfield.core.text.Words;
+
 /** An expression that cannot be understood. The message says where, what, and what to do. */
 public final class FilterException extends Exception {
 
@@ -8,7 +10,7 @@ public final class FilterException extends Exception {
 	private final int position;
 
 	FilterException(int position, String what, String remedy) {
-		super("At character " + (position + 1) + ": " + what + ". " + remedy + ".");
+		super(Words.bind(Messages.FilterException_atCharacter, position + 1, what, remedy));
 		this.position = position;
 	}
 

@@ -2,6 +2,7 @@ package org.cairnfield.curation.filter;
 
 import java.util.List;
 
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.filter.Token.Kind;
 
 /**
@@ -29,8 +30,8 @@ final class Parser {
 		Expression whole = parser.or();
 		Token rest = parser.peek();
 		if (rest.kind() == Kind.CLOSE) {
-			throw new FilterException(rest.start(), "this parenthesis was never opened",
-					"Take it away, or open one before");
+			throw new FilterException(rest.start(), Messages.Parser_thisParenthesisWasNeverOpened,
+					Messages.Parser_takeItAwayOrOpen);
 		}
 		return whole;
 	}
@@ -80,7 +81,8 @@ final class Parser {
 			deeper(token);
 			Expression inner = or();
 			if (next().kind() != Kind.CLOSE) {
-				throw new FilterException(token.start(), "this parenthesis is not closed", "Write ) where it ends");
+				throw new FilterException(token.start(), Messages.Parser_thisParenthesisIsNotClosed,
+						Messages.Parser_writeWhereItEnds);
 			}
 			depth--;
 			return inner;
@@ -92,19 +94,22 @@ final class Parser {
 			}
 			break;
 		case OPERATOR:
-			throw new FilterException(token.start(), token.shown() + " has nothing to compare before it",
-					"Write a word such as "
-							+ (vocabulary.samples() ? "heard " + token.text() + " 5" : "floor " + token.text() + " 1"));
+			throw new FilterException(token.start(),
+					Words.bind(Messages.Parser_hasNothingToCompareBefore, token.shown()),
+					Words.bind(Messages.Parser_writeAWordSuchAs,
+							vocabulary.samples() ? Words.bind(Messages.Parser_heard5, token.text())
+									: Words.bind(Messages.Parser_floor1, token.text())));
 		default:
 			break;
 		}
-		throw new FilterException(token.start(), "something to look for is missing before " + token.shown(),
-				"Write a part of an id, or a comparison such as floor = 1");
+		throw new FilterException(token.start(), Words.bind(Messages.Parser_somethingToLookForIs, token.shown()),
+				Messages.Parser_writeAPartOfAn);
 	}
 
 	private void deeper(Token token) throws FilterException {
 		if (++depth > DEEPEST) {
-			throw new FilterException(token.start(), "this is nested too deeply", "Take some parentheses away");
+			throw new FilterException(token.start(), Messages.Parser_thisIsNestedTooDeeply,
+					Messages.Parser_takeSomeParenthesesAway);
 		}
 	}
 
@@ -116,23 +121,25 @@ final class Parser {
 		Field field = vocabulary.field(token).orElse(null);
 		if (field == null && compares) {
 			throw new FilterException(token.start(),
-					token.shown() + " is nothing that " + vocabulary.owner()
-							+ (vocabulary.samples() ? " have" : " has"),
-					"Compare one of " + vocabulary.shown());
+					Words.bind(Messages.Parser_isNothingThat, token.shown(), vocabulary.owner(),
+							vocabulary.samples() ? Messages.Parser_have : Messages.Parser_has),
+					Words.bind(Messages.Parser_compareOneOf, vocabulary.shown()));
 		} else if (field == null) {
 			return new Expression.Word(token.text());
 		} else if (!compares && field == SampleField.FINDING) {
 			return new Expression.Found();
 		} else if (!compares) {
-			throw new FilterException(peek().start(), field.word() + " is compared with nothing",
-					"Write for instance " + field.word() + " = " + field.example() + ", or \"" + token.text()
-							+ "\" in quotation marks to find it in " + vocabulary.word());
+			throw new FilterException(peek().start(),
+					Words.bind(Messages.Parser_isComparedWithNothing, field.word()),
+					Words.bind(Messages.Parser_writeForInstanceOrIn, field.word(), field.example(), token.text(),
+							vocabulary.word()));
 		}
 		Token sign = next();
 		Operator operator = Operator.of(sign.text());
 		if (!field.allows(operator)) {
-			throw new FilterException(sign.start(), field.word() + " cannot be compared by " + sign.text(),
-					"Use one of " + field.signs());
+			throw new FilterException(sign.start(),
+					Words.bind(Messages.Parser_cannotBeComparedBy, field.word(), sign.text()),
+					Words.bind(Messages.Parser_useOneOf, field.signs()));
 		}
 		return new Expression.Comparison(field, operator, Values.parse(field, operator, value(sign), this::unit));
 	}
@@ -140,15 +147,15 @@ final class Parser {
 	private Expression accessPoint() throws FilterException {
 		Token name = next();
 		if (name.kind() != Kind.WORD && name.kind() != Kind.QUOTED) {
-			throw new FilterException(name.start(), "the address of an access point is missing",
-					"Write for instance ap 00:00:5e:00:53:01 > -60");
+			throw new FilterException(name.start(), Messages.Parser_theAddressOfAnAccess,
+					Messages.Parser_writeForInstanceAp00);
 		} else if (peek().kind() != Kind.OPERATOR) {
 			return new Expression.Heard(name.text(), null, 0);
 		}
 		Token sign = next();
 		Operator operator = Operator.of(sign.text());
 		if (operator.isSearch()) {
-			throw new FilterException(sign.start(), "a level cannot be compared by " + sign.text(),
+			throw new FilterException(sign.start(), Words.bind(Messages.Parser_aLevelCannotBeCompared, sign.text()),
 					"Use one of = != < <= > >=");
 		}
 		return new Expression.Heard(name.text(), operator, Values.number(value(sign), "dBm", this::unit));
@@ -157,8 +164,8 @@ final class Parser {
 	private Token value(Token sign) throws FilterException {
 		Token value = next();
 		if (value.kind() != Kind.WORD && value.kind() != Kind.QUOTED) {
-			throw new FilterException(value.start(), "a value is missing after " + sign.text(),
-					"Write what to compare with");
+			throw new FilterException(value.start(), Words.bind(Messages.Parser_aValueIsMissingAfter, sign.text()),
+					Messages.Parser_writeWhatToCompareWith);
 		}
 		return value;
 	}

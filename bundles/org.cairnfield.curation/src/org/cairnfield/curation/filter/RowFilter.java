@@ -65,7 +65,8 @@ public final class RowFilter<R> {
 	 */
 	public static <R> RowFilter<R> parse(String text, List<Column<R>> columns, String owner, Function<R, String> all)
 			throws FilterException {
-		return new RowFilter<>(Parser.parse(text, new Vocabulary(columns, false, owner, "all columns")), all);
+		return new RowFilter<>(Parser.parse(text, new Vocabulary(columns, false, owner, Messages.RowFilter_allColumns)),
+				all);
 	}
 
 	/** All that can be compared, for people. */

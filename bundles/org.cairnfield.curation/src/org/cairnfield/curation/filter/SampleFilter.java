@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntPredicate;
 
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.samples.SampleContent;
 
 /**
@@ -17,18 +18,18 @@ public final class SampleFilter {
 
 	/** The language, a line for each thing to know. */
 	public static final List<String> HELP = List.of(
-			"SH-04                 ids with this in them",
+			Messages.SampleFilter_sh04IdsWithThis,
 			"heard < 5             compare by = != < <= > >=",
-			"device ~ guide        has this in it; !~ has it not",
-			"state = aside         or kept; reason ~ courier",
-			"finding               any open finding; finding = error; finding ~ swapped",
-			"ap 00:00:5e:00:53:01  heard it; with > -60 at more than −60 dBm",
-			"time >= 2031-04-07    a day, or 2031-04-07T09:30, in UTC",
-			"cluster = 7           role = noise; cluster = none",
-			"site = \"Tide House\"   quotation marks around blanks",
-			"kind = test           of a test survey; or training",
-			"and  or  not  ( )     put together",
-			"Compare: " + Vocabulary.SAMPLES.shown());
+			Messages.SampleFilter_deviceGuideHasThisIn,
+			Messages.SampleFilter_stateAsideOrKeptReason,
+			Messages.SampleFilter_findingAnyOpenFindingFinding,
+			Messages.SampleFilter_ap00005e00,
+			Messages.SampleFilter_time20310407A,
+			Messages.SampleFilter_cluster7RoleNoiseCluster,
+			Messages.SampleFilter_siteTideHouseQuotationMarks,
+			Messages.SampleFilter_kindTestOfATest,
+			Messages.SampleFilter_andOrNotPutTogether,
+			Words.bind(Messages.SampleFilter_compare, Vocabulary.SAMPLES.shown()));
 
 	private final Expression expression;
 
@@ -71,7 +72,7 @@ public final class SampleFilter {
 		} else if (of instanceof Expression.Not not) {
 			remark(not.of(), content, remarks);
 		} else if (of instanceof Expression.Heard heard && !Levels.isKnown(heard.accessPoint(), content)) {
-			remarks.add("No survey listed here has an access point '" + heard.accessPoint() + "'.");
+			remarks.add(Words.bind(Messages.SampleFilter_noSurveyListedHereHas, heard.accessPoint()));
 		}
 	}
 

@@ -21,7 +21,7 @@ record Token(Kind kind, String text, int start) {
 
 	/** As a person recognises it. */
 	String shown() {
-		return kind == Kind.END ? "the end" : "'" + text + "'";
+		return kind == Kind.END ? Messages.Token_theEnd : "'" + text + "'";
 	}
 
 	/** The pieces of a text, the last of them its end. */
@@ -38,8 +38,8 @@ record Token(Kind kind, String text, int start) {
 			} else if (c == '"') {
 				at = text.indexOf('"', at + 1) + 1;
 				if (at == 0) {
-					throw new FilterException(start, "the quotation mark is not closed",
-							"Write a second one where the text ends");
+					throw new FilterException(start, Messages.Token_theQuotationMarkIsNot,
+							Messages.Token_writeASecondOneWhere);
 				}
 				tokens.add(new Token(Kind.QUOTED, text.substring(start + 1, at - 1), start));
 			} else if (Operator.at(text, at) != null) {

@@ -10,6 +10,7 @@ import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.rules.Severity;
 
 /** Reads values, each as its field has them. */
@@ -46,16 +47,16 @@ final class Values {
 		Matcher number = NUMBER.matcher(token.text());
 		if (token.kind() != Token.Kind.WORD || !number.matches()) {
 			String comma = token.text().replace(',', '.');
-			throw new FilterException(token.start(), token.shown() + " is no number",
-					NUMBER.matcher(comma).matches() ? "Write it with a point: " + comma
-							: "Write one such as " + (unit.equals("dBm") ? "-60" : "5"));
+			throw new FilterException(token.start(), Words.bind(Messages.Values_isNoNumber, token.shown()),
+					NUMBER.matcher(comma).matches() ? Words.bind(Messages.Values_writeItWithAPoint, comma)
+							: Words.bind(Messages.Values_writeOneSuchAs, unit.equals("dBm") ? "-60" : "5"));
 		}
 		Token after = number.group(2).isEmpty() ? following.get()
 				: new Token(Token.Kind.WORD, number.group(2), token.start() + number.start(2));
 		if (after != null && !after.text().equalsIgnoreCase(unit)) {
-			throw new FilterException(after.start(), "the unit here is not " + after.text(),
-					unit.isEmpty() ? "Write the number alone"
-							: "Write " + number.group(1) + " or " + number.group(1) + ' ' + unit);
+			throw new FilterException(after.start(), Words.bind(Messages.Values_theUnitHereIsNot, after.text()),
+					unit.isEmpty() ? Messages.Values_writeTheNumberAlone
+							: Words.bind(Messages.Values_writeOr, number.group(1), number.group(1), unit));
 		}
 		return Double.parseDouble(number.group(1).replace('−', '-')) + 0.0;
 	}
@@ -76,8 +77,8 @@ final class Values {
 		} catch (DateTimeException e) {
 			// such as 30 February: said below
 		}
-		throw new FilterException(token.start(), token.shown() + " is no time",
-				"Write it in UTC as 2031-04-07 or 2031-04-07T09:30");
+		throw new FilterException(token.start(), Words.bind(Messages.Values_isNoTime, token.shown()),
+				Messages.Values_writeItInUtcAs);
 	}
 
 	private static long millis(LocalDateTime time) {
@@ -88,7 +89,8 @@ final class Values {
 		return switch (token.text().toLowerCase(Locale.ROOT)) {
 		case "kept" -> new Value.State(true);
 		case "aside", "set aside", "set-aside" -> new Value.State(false);
-		default -> throw new FilterException(token.start(), token.shown() + " is no state", "Write kept or aside");
+		default -> throw new FilterException(token.start(), Words.bind(Messages.Values_isNoState, token.shown()),
+				Messages.Values_writeKeptOrAside);
 		};
 	}
 
@@ -96,7 +98,8 @@ final class Values {
 		return Arrays.stream(Severity.values()).filter(severity -> severity.code().equalsIgnoreCase(token.text()))
 				.findFirst()
 				.map(Value.Grade::new)
-				.orElseThrow(() -> new FilterException(token.start(), token.shown() + " is no severity",
-						"Write error, warning or note; or finding ~ " + token.text() + " to search in names of rules"));
+				.orElseThrow(() -> new FilterException(token.start(),
+						Words.bind(Messages.Values_isNoSeverity, token.shown()),
+						Words.bind(Messages.Values_writeErrorWarningOrNote, token.text())));
 	}
 }

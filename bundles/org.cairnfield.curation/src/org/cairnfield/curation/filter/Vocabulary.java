@@ -26,6 +26,6 @@ record Vocabulary(List<? extends Field> fields, boolean samples, String owner, S
 	/** All that can be compared, for people. */
 	String shown() {
 		return fields.stream().map(field -> field.word() + (field.unit().isEmpty() ? "" : " (" + field.unit() + ")"))
-				.collect(Collectors.joining(", ")) + (samples ? ", ap (dBm)" : "");
+				.collect(Collectors.joining(", ")) + (samples ? Messages.Vocabulary_apDbm : "");
 	}
 }

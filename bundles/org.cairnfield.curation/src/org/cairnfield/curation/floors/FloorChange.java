@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 
+import org.cairnfield.core.text.Words;
 import org.cairnfield.exchange.floors.DrawnAs;
 import org.cairnfield.exchange.floors.MappedLevel;
 import org.cairnfield.model.values.Count;
@@ -54,21 +55,23 @@ public record FloorChange(int level, String name, boolean isNew, MappedLevel sou
 
 	/** Likewise of any floor; a name that only repeats the number is left out. */
 	static String title(int level, String name) {
-		String number = "floor " + level;
+		String number = Words.bind(Messages.FloorChange_floor, level);
 		return number.equalsIgnoreCase(name) ? number : number + " (" + name + ')';
 	}
 
 	/** What becomes of the floor itself, in a few words. */
 	public String whatText() {
-		return isNew ? "made" : isChange() ? "changed" : "stays as it is";
+		return isNew ? "made" : isChange() ? "changed" : Messages.FloorChange_staysAsItIs;
 	}
 
 	/** The outline, and the one before. */
 	public String outlineText() {
 		if (Objects.equals(before.outline(), after.outline())) {
-			return after.outline() == null ? "none" : text(after.outline()) + ", as before";
+			return after.outline() == null ? "none"
+					: Words.bind(Messages.FloorChange_asBefore, text(after.outline()));
 		}
-		return text(after.outline()) + (before.outline() == null ? "" : " (before " + text(before.outline()) + ')');
+		return text(after.outline())
+				+ (before.outline() == null ? "" : Words.bind(Messages.FloorChange_before, text(before.outline())));
 	}
 
 	private static String text(Outline outline) {
@@ -87,9 +90,9 @@ public record FloorChange(int level, String name, boolean isNew, MappedLevel sou
 				drawn.add(Count.of(source.count(as), as.one()));
 			}
 		}
-		return (Objects.equals(before.image(), after.image()) ? "as before: "
-				: before.image() == null ? "new: " : "replaced: ")
-				+ (drawn.isEmpty() ? "outline only" : String.join(", ", drawn));
+		return (Objects.equals(before.image(), after.image()) ? Messages.FloorChange_asBefore2
+				: before.image() == null ? Messages.FloorChange_new : Messages.FloorChange_replaced)
+				+ (drawn.isEmpty() ? Messages.FloorChange_outlineOnly : String.join(", ", drawn));
 	}
 
 	/** The samples on the floor. */
@@ -101,8 +104,9 @@ public record FloorChange(int level, String name, boolean isNew, MappedLevel sou
 			return Count.of(seen.samples(), "sample");
 		}
 		return seen.outside() == 0
-				? (seen.samples() == 1 ? "1, inside" : String.format(Locale.ROOT, "%,d, all inside", seen.samples()))
-				: String.format(Locale.ROOT, "%,d of %,d outside, up to %,.1f m", seen.outside(), seen.samples(),
+				? (seen.samples() == 1 ? Messages.FloorChange_1Inside
+						: String.format(Locale.ROOT, Messages.FloorChange_allInside, seen.samples()))
+				: String.format(Locale.ROOT, Messages.FloorChange_ofOutsideUpToM, seen.outside(), seen.samples(),
 						seen.farthest());
 	}
 }

@@ -3,6 +3,7 @@ package org.cairnfield.curation.floors;
 import java.util.HashSet;
 import java.util.Set;
 
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.Floor;
 import org.cairnfield.model.Site;
 import org.cairnfield.model.edit.ModelText;
@@ -24,7 +25,8 @@ final class FloorNaming {
 	/** @param name as the file has it, or null */
 	String of(String name, int level) {
 		String plain = name == null ? "" : name.replaceAll("\\p{Cntrl}+", " ").strip();
-		String wanted = plain.isEmpty() ? "Floor " + level : plain.substring(0, Math.min(LONGEST, plain.length()));
+		String wanted = plain.isEmpty() ? Words.bind(Messages.FloorNaming_floor, level)
+				: plain.substring(0, Math.min(LONGEST, plain.length()));
 		String tried = wanted;
 		for (int n = 2; !used.add(tried); n++) {
 			tried = wanted + " (" + n + ')';

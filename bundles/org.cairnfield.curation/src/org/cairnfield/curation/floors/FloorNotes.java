@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
 
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.Site;
 import org.cairnfield.model.edit.ModelText;
 
@@ -20,23 +21,21 @@ final class FloorNotes {
 	static void add(Site site, List<FloorChange> changes, SiteSamples samples, List<String> notes) {
 		Set<Integer> told = changes.stream().map(FloorChange::level).collect(Collectors.toSet());
 		site.getFloors().stream().filter(floor -> !told.contains(floor.getLevel()))
-				.forEach(floor -> notes.add(FloorChange.title(floor.getLevel(), ModelText.name(floor))
-						+ " is not in the file, and stays as it is"));
+				.forEach(floor -> notes.add(Words.bind(Messages.FloorNotes_isNotInTheFile,
+						FloorChange.title(floor.getLevel(), ModelText.name(floor)))));
 		for (FloorChange change : changes) {
 			if (change.isNew()) {
-				notes.add("the site has no floor " + change.level()
-						+ " yet: it is made, without samples until a survey has some");
+				notes.add(Words.bind(Messages.FloorNotes_theSiteHasNoFloor, change.level()));
 			}
 			if (change.after().outline() == null) {
-				notes.add(change.title()
-						+ " has no outline, neither here nor in the file: draw it, or give the file one");
+				notes.add(Words.bind(Messages.FloorNotes_hasNoOutlineNeitherHere, change.title()));
 			} else if (!samples.isEmpty() && samples.metresTo(change.after().outline()) > FAR_METRES) {
 				notes.add(String.format(Locale.ROOT,
-						"%s lies %,.0f m from the samples of the site: is it the right site, and is its place on Earth right?",
+						Messages.FloorNotes_liesMFromTheSamples,
 						change.title(),
 						samples.metresTo(change.after().outline())));
 			} else if (change.seen().outside() > 0) {
-				notes.add(String.format(Locale.ROOT, "%s: %,d of %,d samples lie outside of the outline, up to %,.1f m",
+				notes.add(String.format(Locale.ROOT, Messages.FloorNotes_ofSamplesLieOutsideOf,
 						change.title(), change.seen().outside(),
 						change.seen().samples(), change.seen().farthest()));
 			}

@@ -10,6 +10,7 @@ import java.util.Optional;
 
 import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.core.geometry.Polygon;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.floors.FloorChange.Drawn;
 import org.cairnfield.exchange.AtomicFile;
 import org.cairnfield.exchange.IntakeException;
@@ -61,7 +62,7 @@ public final class FloorTaking {
 		SiteSamples samples = new SiteSamples(site);
 		Georeference known = site.getGeoreference();
 		if (known != null && wish.place()) {
-			notes.add("the site has a place on Earth, which stays: " + known);
+			notes.add(Words.bind(Messages.FloorTaking_theSiteHasAPlace, known));
 		}
 		Georeference where = known != null ? known : place(site, floors, levels, wish, samples, notes);
 		FloorNaming naming = new FloorNaming(site);
@@ -79,21 +80,21 @@ public final class FloorTaking {
 			throws IntakeException {
 		if (!wish.place()) {
 			throw new IntakeException(floors.file(), 0,
-					"site " + ModelText.name(site)
-							+ " has no place on Earth, so the plans cannot be brought into its metres",
-					"Say where it lies (Edit, Place the site on Earth; \"locate\" in batch), or let the file say it (\"--place\" in batch)");
+					Words.bind(Messages.FloorTaking_siteHasNoPlaceOn, ModelText.name(site)),
+					Messages.FloorTaking_sayWhereItLiesEdit);
 		}
 		try {
 			SiteFrame.Anchor anchor = FramePlace.of(levels, samples.middle());
 			Georeference placed = new Georeference(anchor.latitudeDegrees(), anchor.longitudeDegrees(),
 					anchor.bearingDegrees());
-			notes.add("the site is placed at " + placed + ", its y axis pointing north and " + (samples.middle() == null
-					? "its origin at the south-western corner of the plans"
-					: "the middle of its samples in the middle of the plans: a guess that wants checking"));
+			notes.add(Words.bind(Messages.FloorTaking_theSiteIsPlacedAt, placed, samples.middle() == null
+					? Messages.FloorTaking_itsOriginAtTheSouth
+					: Messages.FloorTaking_theMiddleOfItsSamples));
 			return placed;
 		} catch (IllegalArgumentException e) {
-			throw new IntakeException(floors.file(), 0, "the site cannot be placed by the file: " + e.getMessage(),
-					"Say where the site lies, and look at the coordinates of the file");
+			throw new IntakeException(floors.file(), 0,
+					Words.bind(Messages.FloorTaking_theSiteCannotBePlaced, e.getMessage()),
+					Messages.FloorTaking_sayWhereTheSiteLies);
 		}
 	}
 
@@ -105,8 +106,9 @@ public final class FloorTaking {
 		PlacedLevel placed = placed(floors, level, where);
 		Outline outline = placed.outline().map(FloorTaking::outline).orElse(before.outline());
 		if (outline != null && !(outline.areaSquareMetres() > 0)) {
-			throw new IntakeException(floors.file(), 0, "level " + level.feature() + ": its outline encloses nothing",
-					"Draw it anew");
+			throw new IntakeException(floors.file(), 0,
+					Words.bind(Messages.FloorTaking_levelItsOutlineEnclosesNothing, level.feature()),
+					Messages.FloorTaking_drawItAnew);
 		}
 		SvgPlan plan = SvgPlan.of(placed);
 		Drawn after = plan == null ? new Drawn(outline, before.image(), before.placement())
@@ -126,8 +128,8 @@ public final class FloorTaking {
 					new SiteFrame.Anchor(where.latitudeDegrees(), where.longitudeDegrees(), where.bearingDegrees()));
 		} catch (IllegalArgumentException e) {
 			throw new IntakeException(floors.file(), 0,
-					"level " + level.feature() + " cannot be on this site: " + e.getMessage(),
-					"Choose the site whose plans these are, or correct its place on Earth; longitude comes before latitude in GeoJSON");
+					Words.bind(Messages.FloorTaking_levelCannotBeOnThis, level.feature(), e.getMessage()),
+					Messages.FloorTaking_chooseTheSiteWhosePlans);
 		}
 	}
 
@@ -186,8 +188,9 @@ public final class FloorTaking {
 			}
 		} catch (IOException e) {
 			written.forEach(file -> file.toFile().delete());
-			throw new IntakeException(archive.folder(), 0, "a plan image could not be written: " + e.getMessage(),
-					"Make room on the disk, or get the right to write there");
+			throw new IntakeException(archive.folder(), 0,
+					Words.bind(Messages.FloorTaking_aPlanImageCouldNot, e.getMessage()),
+					Messages.FloorTaking_makeRoomOnTheDisk);
 		}
 	}
 
@@ -210,7 +213,9 @@ public final class FloorTaking {
 			affected.add(site);
 		}
 		return new ChangeCommand(
-				"Take in floor plans of " + ModelText.name(site) + ", " + Count.of(steps.size(), "floor"), () -> {
+				Words.bind(Messages.FloorTaking_takeInFloorPlansOf, ModelText.name(site),
+						Count.of(steps.size(), "floor")),
+				() -> {
 					if (placed != null) {
 						site.setGeoreference(placed);
 					}

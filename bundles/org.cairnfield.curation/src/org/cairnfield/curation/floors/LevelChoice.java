@@ -8,6 +8,7 @@ import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
 
+import org.cairnfield.core.text.Words;
 import org.cairnfield.exchange.IntakeException;
 import org.cairnfield.exchange.floors.MappedFloors;
 import org.cairnfield.exchange.floors.MappedLevel;
@@ -28,21 +29,21 @@ final class LevelChoice {
 		SortedSet<String> others = new TreeSet<>(floors.buildings());
 		building.ifPresent(others::remove);
 		if (!others.isEmpty()) {
-			notes.add("the file has levels of " + String.join(", ", others) + " too, which are left out");
+			notes.add(Words.bind(Messages.LevelChoice_theFileHasLevelsOf, String.join(", ", others)));
 		}
 		for (MappedLevel level : floors.levels()) {
 			if (building.isPresent() && !level.buildings().isEmpty() && !level.buildings().contains(building.get())) {
 				continue;
 			}
 			if (level.buildings().isEmpty() && (level.isOutdoor() && indoors || floors.buildings().size() > 1)) {
-				notes.add(title(level) + " is left out: it belongs to no building");
+				notes.add(Words.bind(Messages.LevelChoice_isLeftOutItBelongs, title(level)));
 			} else {
 				byOrdinal.computeIfAbsent(level.ordinal(), ordinal -> new ArrayList<>()).add(level);
 			}
 		}
 		if (byOrdinal.isEmpty()) {
-			throw new IntakeException(floors.file(), 0, "no level of it belongs to the site",
-					"Give the plans of the site");
+			throw new IntakeException(floors.file(), 0, Messages.LevelChoice_noLevelOfItBelongs,
+					Messages.LevelChoice_giveThePlansOfThe);
 		}
 		requireFloors(floors, wish, byOrdinal);
 		List<MappedLevel> chosen = new ArrayList<>();
@@ -55,7 +56,8 @@ final class LevelChoice {
 		if ((long) byOrdinal.firstKey() + wish.shift() < Short.MIN_VALUE
 				|| (long) byOrdinal.lastKey() + wish.shift() > Short.MAX_VALUE) {
 			throw new IntakeException(floors.file(), 0,
-					"shifted by " + wish.shift() + ", its levels are outside −32768 … 32767", "Give another shift");
+					Words.bind(Messages.LevelChoice_shiftedByItsLevelsAre, wish.shift()),
+					Messages.LevelChoice_giveAnotherShift);
 		}
 	}
 
@@ -70,11 +72,11 @@ final class LevelChoice {
 		Optional<String> found = all.stream().filter(name -> name.equalsIgnoreCase(wanted)).findFirst();
 		if (found.isEmpty()) {
 			throw all.isEmpty()
-					? new IntakeException(floors.file(), 0, "its levels name no building", "Name no building")
+					? new IntakeException(floors.file(), 0, Messages.LevelChoice_itsLevelsNameNoBuilding,
+							Messages.LevelChoice_nameNoBuilding)
 					: new IntakeException(floors.file(), 0,
-							"it has levels of " + String.join(", ", all) + ", and none of them is called '" + wanted
-									+ "'",
-							"Say which of them is the site (\"--building\" in batch)");
+							Words.bind(Messages.LevelChoice_itHasLevelsOfAnd, String.join(", ", all), wanted),
+							Messages.LevelChoice_sayWhichOfThemIs);
 		}
 		return found;
 	}
@@ -84,15 +86,16 @@ final class LevelChoice {
 		MappedLevel first = same.get(0);
 		int parts = same.stream().mapToInt(level -> level.extent().size()).sum();
 		if (parts > 1) {
-			String what = same.size() > 1 ? same.size() + " levels of ordinal " + first.ordinal() + " become one floor"
-					: title(first) + " consists of " + parts + " areas";
-			notes.add(what + ", and the outline goes around all of them: correct it where that is too wide");
+			String what = same.size() > 1
+					? Words.bind(Messages.LevelChoice_levelsOfOrdinalBecomeOne, same.size(), first.ordinal())
+					: Words.bind(Messages.LevelChoice_consistsOfAreas, title(first), parts);
+			notes.add(Words.bind(Messages.LevelChoice_andTheOutlineGoesAround, what));
 		}
 		long holes = same.stream().flatMap(level -> level.extent().stream()).mapToInt(polygon -> polygon.size() - 1)
 				.sum();
 		if (holes > 0) {
-			notes.add(title(first) + " has " + (holes == 1 ? "a hole" : holes + " holes")
-					+ ", drawn in the plan image; the outline goes around what is in it");
+			notes.add(Words.bind(Messages.LevelChoice_hasDrawnInThePlan, title(first),
+					holes == 1 ? Messages.LevelChoice_aHole : Words.bind(Messages.LevelChoice_holes, holes)));
 		}
 		if (same.size() == 1) {
 			return first;
@@ -104,6 +107,7 @@ final class LevelChoice {
 	}
 
 	static String title(MappedLevel level) {
-		return "level " + level.ordinal() + (level.name() == null ? "" : " (" + level.name() + ')');
+		return Words.bind(Messages.LevelChoice_level, level.ordinal(),
+				level.name() == null ? "" : " (" + level.name() + ')');
 	}
 }

@@ -11,14 +11,14 @@ public final class FaultRemedy {
 	/** In one sentence. */
 	public static String of(Fault fault) {
 		return switch (fault) {
-		case FIELD_COUNT -> "Check the separator, or mend the line in the file.";
-		case POSITION -> "Check which columns are x and y and the decimal mark, or mend the line.";
-		case FLOOR -> "Check which column is the floor, or give all samples of the file one floor.";
-		case NAME -> "Shorten the name, or take control characters out of it.";
-		case TIME -> "Write times as 2031-04-07T09:30:00Z, or have the column ignored.";
-		case NOT_A_NUMBER -> "Check which columns hold levels and the decimal mark, or say what means not heard.";
-		case OUT_OF_RANGE -> "If this value means not heard, say so; otherwise mend the line.";
-		case CONFLICT -> "Give the readings of one sample one place, or different sample names.";
+		case FIELD_COUNT -> Messages.FaultRemedy_checkTheSeparatorOrMend;
+		case POSITION -> Messages.FaultRemedy_checkWhichColumnsAreX;
+		case FLOOR -> Messages.FaultRemedy_checkWhichColumnIsThe;
+		case NAME -> Messages.FaultRemedy_shortenTheNameOrTake;
+		case TIME -> Messages.FaultRemedy_writeTimesAs203104;
+		case NOT_A_NUMBER -> Messages.FaultRemedy_checkWhichColumnsHoldLevels;
+		case OUT_OF_RANGE -> Messages.FaultRemedy_ifThisValueMeansNot;
+		case CONFLICT -> Messages.FaultRemedy_giveTheReadingsOfOne;
 		};
 	}
 }

@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.function.UnaryOperator;
 
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.exchange.Intake;
 import org.cairnfield.exchange.IntakeException;
 import org.cairnfield.exchange.IntakeOptions;
@@ -109,7 +110,7 @@ public final class IntakeDraft {
 
 	/** What was said about a file. */
 	public Entry entry(Path file) {
-		return Objects.requireNonNull(entries.get(file), () -> "not in the draft: " + file);
+		return Objects.requireNonNull(entries.get(file), () -> Words.bind(Messages.IntakeDraft_notInTheDraft, file));
 	}
 
 	/** Files that are read together: those of which the same was said. */
@@ -124,7 +125,7 @@ public final class IntakeDraft {
 	public Map<Path, Look> look(Workers workers) {
 		Map<Path, Look> looks = new LinkedHashMap<>();
 		entries.keySet().forEach(file -> looks.put(file, null));
-		workers.progress().begin("looking at the files", entries.size());
+		workers.progress().begin(Messages.IntakeDraft_lookingAtTheFiles, entries.size());
 		groups().forEach((options, files) -> {
 			workers.checkCancelled();
 			lookTogether(files, options, looks);

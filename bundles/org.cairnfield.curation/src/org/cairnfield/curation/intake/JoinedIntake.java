@@ -45,7 +45,7 @@ final class JoinedIntake {
 			intake.channels().forEach(channels::putIfAbsent);
 		}
 		return new Intake(map.build(), List.copyOf(ids), List.copyOf(reports), List.copyOf(quarantines),
-				String.join(" or ", notHeard), List.copyOf(notes), Map.copyOf(channels));
+				String.join(Messages.JoinedIntake_or, notHeard), List.copyOf(notes), Map.copyOf(channels));
 	}
 
 	private static void add(RadioMapBuilder builder, RadioMap map) {

@@ -11,6 +11,7 @@ import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.map.RadioMapBuilder;
 import org.cairnfield.core.radio.MacAddress;
 import org.cairnfield.core.radio.WifiChannel;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.exchange.Intake;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Site;
@@ -126,12 +127,11 @@ public final class SameNames {
 
 	/** The question, for a person. */
 	public String question() {
-		return names.size() + (names.size() == 1 ? " name of an access point is" : " names of access points are")
-				+ " used at several sites ("
-				+ String.join(", ", names.subList(0, Math.min(NAMED, names.size())))
-				+ (names.size() > NAMED ? " …" : "") + " at "
-				+ String.join(", ", sites) + ") and " + (names.size() == 1 ? "is no address" : "are no addresses")
-				+ ". Is each of them one sender, or has every site numbered its own?";
+		return Words.bind(Messages.SameNames_usedAtSeveralSitesAt, names.size(),
+				names.size() == 1 ? Messages.SameNames_nameOfAnAccessPoint : Messages.SameNames_namesOfAccessPointsAre,
+				String.join(", ", names.subList(0, Math.min(NAMED, names.size()))), names.size() > NAMED ? " …" : "",
+				String.join(", ", sites),
+				names.size() == 1 ? Messages.SameNames_isNoAddress : Messages.SameNames_areNoAddresses);
 	}
 
 	/** The surveys as an answer has them. */

@@ -22,6 +22,7 @@ import java.util.stream.Collectors;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.radio.MacAddress;
 import org.cairnfield.core.radio.WifiChannel;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.exchange.FileReport;
 import org.cairnfield.exchange.Intake;
 import org.cairnfield.curation.split.UnfitSurveyException;
@@ -193,9 +194,7 @@ public final class SurveyTaking {
 			String id = id(s);
 			if (!Ids.isUsableForSample(id) || !used.add(id)) {
 				throw new UnfitSurveyException(
-						"a sample cannot be called '" + id + "' in an archive: an id of a sample stands once in a"
-								+ " survey, has up to " + Ids.LONGEST
-								+ " characters, no control characters, and no blank at either end");
+						Words.bind(Messages.SurveyTaking_aSampleCannotBeCalled, id, Ids.LONGEST));
 			}
 			builder.sample(id, map.floor(s), map.x(s), map.y(s));
 			if (map.timeMillis(s) != RadioMap.NO_TIME) {
@@ -226,7 +225,7 @@ public final class SurveyTaking {
 			if (names.newFloor(siteName, level)) {
 				Floor floor = ModelFactory.eINSTANCE.createFloor();
 				floor.setLevel(level);
-				floor.setName(names.unusedName(site, "Floor " + level));
+				floor.setName(names.unusedName(site, Words.bind(Messages.SurveyTaking_floor, level)));
 				command.addFloor(site, floor);
 			}
 		}
@@ -280,9 +279,8 @@ public final class SurveyTaking {
 
 		private void requireOne(String what, String name) {
 			if (shared.containsKey(name)) {
-				throw new UnfitSurveyException("several " + what + "s of the archive have the name '" + name
-						+ "': write "
-						+ String.join(" or ", shared.get(name)) + " in the survey, or give all but one another name");
+				throw new UnfitSurveyException(Words.bind(Messages.SurveyTaking_severalSOfTheArchive, what, name,
+						String.join(Messages.SurveyTaking_or, shared.get(name))));
 			}
 		}
 

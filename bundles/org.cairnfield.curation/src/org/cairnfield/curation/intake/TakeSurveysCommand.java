@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.AccessPoint;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Device;
@@ -95,6 +96,7 @@ public final class TakeSurveysCommand extends AbstractCommand {
 	@Override
 	public String getLabel() {
 		int samples = surveys.keySet().stream().mapToInt(survey -> survey.table().size()).sum();
-		return "Take in " + Count.of(surveys.size(), "survey") + ", " + Count.of(samples, "sample");
+		return Words.bind(Messages.TakeSurveysCommand_takeIn, Count.of(surveys.size(), "survey"),
+				Count.of(samples, "sample"));
 	}
 }

@@ -12,6 +12,7 @@ import org.cairnfield.core.match.Neighbours;
 import org.cairnfield.core.match.Search;
 import org.cairnfield.core.match.SplitMap;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.exchange.pack.DevicePack;
 import org.cairnfield.exchange.pack.PackLimitException;
 import org.cairnfield.exchange.pack.PackSettings;
@@ -79,9 +80,10 @@ public record Measures(int test, List<Way> ways, Map<String, Double> timeRatios)
 				ways.add(split(TestRun.SPLIT, TestRun.HOW_SPLIT, new Clustering(released.before(), null), new int[0],
 						plain));
 				int[] pool = released.pool();
+				String approved = Count.of(released.joined(), "approved sample");
 				ways.add(split(APPROVED,
-						"the same with " + Count.of(released.joined(), "approved sample") + " in clusters"
-								+ (pool.length == 0 ? "" : " and " + pool.length + " in the pool"),
+						pool.length == 0 ? Words.bind(Messages.Measures_approvedInClusters, approved)
+								: Words.bind(Messages.Measures_approvedInClustersAndPool, approved, pool.length),
 						released.clustering(), pool, plain));
 			}
 			ways.add(released(request.settings(released), plain));
@@ -95,11 +97,12 @@ public record Measures(int test, List<Way> ways, Map<String, Double> timeRatios)
 			try {
 				DevicePack pack = DevicePack.of(split, settings);
 				TestRun run = run(RELEASED, pack.matcher(), pack.packed().queries(test));
-				return Way.of(RELEASED, settings.search() + "; as the device pack has it", run,
+				return Way.of(RELEASED, Words.bind(Messages.Measures_asTheDevicePackHas, settings.search()), run,
 						PackCost.split(pack.split(), settings.search(), run.comparisons()), plain);
 			} catch (PackLimitException e) {
 				TestRun run = run(RELEASED, settings.search().matcher(split), test);
-				return Way.of(RELEASED, settings.search() + "; no device pack holds it: " + e.getMessage(), run,
+				return Way.of(RELEASED,
+						Words.bind(Messages.Measures_noDevicePackHoldsIt, settings.search(), e.getMessage()), run,
 						PackCost.split(split, settings.search(), run.comparisons()), plain);
 			}
 		}

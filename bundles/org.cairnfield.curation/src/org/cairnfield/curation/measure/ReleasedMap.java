@@ -14,6 +14,7 @@ import org.cairnfield.core.match.Search;
 import org.cairnfield.core.match.SplitMap;
 import org.cairnfield.core.match.Voting;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.decide.Agreement;
 import org.cairnfield.curation.decide.Outcome;
 import org.cairnfield.curation.decide.ReviewPolicy;
@@ -115,9 +116,9 @@ public record ReleasedMap(RadioMap map, Signals signals, int[] labels, int[] bef
 			if (used.isEmpty()) {
 				Arrays.fill(labels, 0);
 				Arrays.fill(before, 0);
-				notes.add("nothing is split: devices compare with every sample");
+				notes.add(Messages.ReleasedMap_nothingIsSplitDevicesCompare);
 			} else if (offset == 0) {
-				notes.add("the split has no cluster: devices compare with every sample");
+				notes.add(Messages.ReleasedMap_theSplitHasNoCluster);
 			} else {
 				noteUncovered();
 			}
@@ -151,11 +152,10 @@ public record ReleasedMap(RadioMap map, Signals signals, int[] labels, int[] bef
 			joined += outcome.joined();
 			used.add(on);
 			if (on.gone() > 0) {
-				notes.add(on.gone() + " samples of split " + on.id() + " are not in the map any more");
+				notes.add(Words.bind(Messages.ReleasedMap_samplesOfSplitAreNot, on.gone(), on.id()));
 			}
 			if (on.added() > 0) {
-				notes.add(on.added() + " samples of the map came after split " + on.id()
-						+ " and are left out: split again");
+				notes.add(Words.bind(Messages.ReleasedMap_samplesOfTheMapCame, on.added(), on.id()));
 			}
 		}
 
@@ -166,8 +166,7 @@ public record ReleasedMap(RadioMap map, Signals signals, int[] labels, int[] bef
 		private void noteUncovered() {
 			int outside = labels.length - used.stream().mapToInt(on -> on.size() + on.added()).sum();
 			if (outside > 0) {
-				notes.add(outside + " of " + labels.length
-						+ " samples lie outside the splits that count and are left out: split the other floors and sites too");
+				notes.add(Words.bind(Messages.ReleasedMap_ofSamplesLieOutsideThe, outside, labels.length));
 			}
 		}
 

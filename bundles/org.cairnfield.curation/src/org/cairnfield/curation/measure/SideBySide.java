@@ -11,6 +11,7 @@ import java.util.stream.IntStream;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.match.Estimates;
 import org.cairnfield.core.stats.Percentile;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.maps.ArchiveMap;
 import org.cairnfield.model.values.SampleKey;
 
@@ -126,6 +127,6 @@ public record SideBySide(RadioMap test, List<SampleKey> keys, List<Way> ways) {
 				: !where.equals(site) ? Landing.OTHER_SITE
 						: found.floor(s) == test.floor(s) ? Landing.RIGHT_FLOOR : Landing.OTHER_FLOOR;
 		return new Placed(keys.get(s), site, test.floor(s), test.x(s), test.y(s), found.x(s), found.y(s), landing,
-				nowhere ? "nowhere" : where + ", floor " + found.floor(s));
+				nowhere ? "nowhere" : Words.bind(Messages.SideBySide_floor, where, found.floor(s)));
 	}
 }

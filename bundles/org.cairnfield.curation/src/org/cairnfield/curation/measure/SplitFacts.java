@@ -10,6 +10,7 @@ import org.cairnfield.core.distance.Signals;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.match.Neighbours;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.split.SplitOnMap;
 import org.cairnfield.curation.split.SplitStudy;
 import org.cairnfield.curation.split.Trial;
@@ -48,7 +49,7 @@ public record SplitFacts(int samples, int clusters, int noise, double noiseShare
 		if (clustering.clusters() == 0) {
 			return new SplitFacts(signals.size(), 0, clustering.noise(), clustering.noiseShare(), largest, Double.NaN,
 					Double.NaN,
-					Double.NaN, Double.NaN, "no cluster to search");
+					Double.NaN, Double.NaN, Messages.SplitFacts_noClusterToSearch);
 		}
 		RadioMap map = signals.map();
 		RadioMap own = map.view(some(IntStream.range(0, map.size()).toArray()));
@@ -59,7 +60,7 @@ public record SplitFacts(int samples, int clusters, int noise, double noiseShare
 		return new SplitFacts(signals.size(), clustering.clusters(), clustering.noise(), clustering.noiseShare(),
 				largest, comparisons,
 				comparisons / signals.size(), errors[0], errors[1],
-				(int) errors[2] + " training samples, blocks of positions held out");
+				Words.bind(Messages.SplitFacts_trainingSamplesBlocksOfPositions, (int) errors[2]));
 	}
 
 	/** Mean error of split and of plain matching on blocks of positions that are left out of both, and how many were asked. */
@@ -98,10 +99,10 @@ public record SplitFacts(int samples, int clusters, int noise, double noiseShare
 	@Override
 	public String toString() {
 		return String.format(Locale.ROOT,
-				"%d clusters, %.1f %% noise, %.1f fingerprints compared per query (%.1f %%)%s", clusters,
+				Messages.SplitFacts_clustersNoiseFingerprintsCompared, clusters,
 				100 * noiseShare, comparisonsPerQuery, 100 * comparisonShare,
 				Double.isNaN(meanErrorMetres) ? ""
-						: String.format(Locale.ROOT, ", mean error %.3f m to %.3f m plain", meanErrorMetres,
+						: String.format(Locale.ROOT, Messages.SplitFacts_meanErrorMToM, meanErrorMetres,
 								plainErrorMetres));
 	}
 }

@@ -37,11 +37,11 @@ public record TestRun(Estimates estimates, PositionErrors errors, List<String> s
 	public static final String SPLIT = "split";
 
 	/** How the plain way is, for a person. */
-	public static final String HOW_PLAIN = "nearest sample of the whole map";
+	public static final String HOW_PLAIN = Messages.TestRun_nearestSampleOfTheWhole;
 	/** Likewise of the weighted one. */
-	public static final String HOW_PLAIN_3W = "three nearest samples of the whole map, weighted 1/(d + 1)";
+	public static final String HOW_PLAIN_3W = Messages.TestRun_threeNearestSamplesOfThe;
 	/** Likewise of a split. */
-	public static final String HOW_SPLIT = "nearest cluster, nearest sample in it; noise left out";
+	public static final String HOW_SPLIT = Messages.TestRun_nearestClusterNearestSampleIn;
 
 	/** @param queries the test samples, aligned to the map that the matcher searches */
 	public static TestRun of(Matcher matcher, SignalRows queries, RadioMap test, Workers workers) {

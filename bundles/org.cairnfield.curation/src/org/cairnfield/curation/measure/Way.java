@@ -23,7 +23,7 @@ public record Way(String name, String how, TestRun run, Interval mean, double ra
 		double comparisonShare,
 		double bytes, double byteShare) {
 
-	private static final String RELEASE = "release ";
+	private static final String RELEASE = Messages.Way_release;
 	private static final double CONFIDENCE = 0.95;
 	/** Of all that is drawn. */
 	private static final long SEED = 1;

@@ -2,6 +2,8 @@ package org.cairnfield.curation.propose;
 
 import java.util.Locale;
 
+import org.cairnfield.core.text.Words;
+
 /**
  * Where a noise sample had best go: to the cluster that was proposed, unless training positions that were held out are measurably
  * better with it in the cluster of its nearest labelled sample, or measurably worse with it than without it. Followed for every
@@ -39,14 +41,15 @@ public enum Advice {
 	/** For a person, with the reason. */
 	public String text(Evidence e) {
 		return switch (this) {
-		case APPROVE -> "approve; " + (e.effect().isMeasurable() ? "positions get measurably better"
-				: e.effect().affected() == 0 ? "no position changes" : "nothing measurable speaks against it");
-		case MOVE -> "move to cluster " + e.nearestCluster() + "; positions are measurably better than with cluster "
-				+ e.cluster();
-		case LEAVE_OUT -> String.format(Locale.ROOT, "leave it out; it makes %d positions worse, by %.2f m on average",
+		case APPROVE -> Words.bind(Messages.Advice_approve,
+				e.effect().isMeasurable() ? Messages.Advice_positionsGetMeasurablyBetter
+						: e.effect().affected() == 0 ? Messages.Advice_noPositionChanges
+								: Messages.Advice_nothingMeasurableSpeaksAgainstIt);
+		case MOVE -> Words.bind(Messages.Advice_moveToClusterPositionsAre, e.nearestCluster(), e.cluster());
+		case LEAVE_OUT -> String.format(Locale.ROOT, Messages.Advice_leaveItOutItMakes,
 				e.effect().affected(),
 				e.effect().changeWhereAffectedMetres());
-		case NONE -> "none; no cluster is proposed";
+		case NONE -> Messages.Advice_noneNoClusterIsProposed;
 		};
 	}
 }

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 
+import org.cairnfield.core.text.Words;
+
 /**
  * How often each advice is right on the map at hand. It is given from the effects at every other place of the survey, and
  * judged at the places between them, then the other way round: right where positions there are nearer with it than with its
@@ -25,9 +27,9 @@ public final class AdviceRates {
 
 		/** For a person, after the advice itself. */
 		public String text() {
-			return judged < FEWEST ? "Too few cases to say how often such advice is right here (" + judged + ")."
+			return judged < FEWEST ? Words.bind(Messages.AdviceRates_tooFewCasesToSay, judged)
 					: String.format(Locale.ROOT,
-							"Such advice was right in %.0f %% of %,d cases here, at places that had no part in it.",
+							Messages.AdviceRates_suchAdviceWasRightIn,
 							100.0 * right / judged, judged);
 		}
 	}

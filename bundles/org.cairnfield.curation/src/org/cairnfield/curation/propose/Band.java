@@ -19,8 +19,8 @@ public record Band(String name, double lowR, double highR) {
 	/** Name and bounds, for a person. */
 	public String title() {
 		if (Double.isInfinite(highR)) {
-			return String.format(Locale.ROOT, "%s (r from %s)", name, lowR);
+			return String.format(Locale.ROOT, Messages.Band_rFrom, name, lowR);
 		}
-		return String.format(Locale.ROOT, "%s (r from %s to below %s)", name, lowR, highR);
+		return String.format(Locale.ROOT, Messages.Band_rFromToBelow, name, lowR, highR);
 	}
 }

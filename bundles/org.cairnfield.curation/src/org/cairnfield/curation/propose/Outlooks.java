@@ -74,7 +74,7 @@ final class Outlooks {
 				.toList();
 		return new Outlooks(bySample(judged.all(), place, proposed, nearest, clustering), halves, String.format(
 				Locale.ROOT,
-				"from %d training positions, blocks of them held out in turn; each sample alone, compared with leaving it out",
+				Messages.Outlooks_fromTrainingPositionsBlocksOf,
 				questions.length));
 	}
 

@@ -8,27 +8,29 @@ import org.cairnfield.model.values.SampleKey;
 /** In which order a reviewer meets the noise samples. Ties go by sample, so that an order is always the same. */
 public enum QueueOrder {
 	/** Proposals that carry a mark, then those whose advice is something else than approving, then the most doubtful. */
-	MARKED_FIRST("Marked first", Comparator.comparing((Evidence e) -> !e.made()).thenComparingInt(e -> -marks(e))
-			.thenComparing(e -> e.advice() == Advice.APPROVE)
-			.thenComparing(number(e -> -Math.max(e.placeScore(), e.readingsScore())))
-			.thenComparing(number(Evidence::margin))),
+	MARKED_FIRST(Messages.QueueOrder_markedFirst,
+			Comparator.comparing((Evidence e) -> !e.made()).thenComparingInt(e -> -marks(e))
+					.thenComparing(e -> e.advice() == Advice.APPROVE)
+					.thenComparing(number(e -> -Math.max(e.placeScore(), e.readingsScore())))
+					.thenComparing(number(Evidence::margin))),
 	/** The best fit first. */
-	STRENGTH("Strength r", number(e -> -e.strengthR())),
+	STRENGTH(Messages.QueueOrder_strengthR, number(e -> -e.strengthR())),
 	/** The tightest first. */
-	MARGIN("Margin", number(Evidence::margin)),
+	MARGIN(Messages.QueueOrder_margin, number(Evidence::margin)),
 	/** The farthest first, those without a sample of the cluster on their floor before all. */
-	FLOOR_DISTANCE("Distance on the floor", Comparator.comparing((Evidence e) -> !Double.isNaN(e.floorMetres()))
-			.thenComparing(number(e -> -e.floorMetres()))),
+	FLOOR_DISTANCE(Messages.QueueOrder_distanceOnTheFloor,
+			Comparator.comparing((Evidence e) -> !Double.isNaN(e.floorMetres()))
+					.thenComparing(number(e -> -e.floorMetres()))),
 	/** The most doubtful place first. */
-	PLACE("Place", number(e -> -e.placeScore())),
+	PLACE(Messages.QueueOrder_place, number(e -> -e.placeScore())),
 	/** The most doubtful readings first. */
-	READINGS("Readings", number(e -> -e.readingsScore())),
+	READINGS(Messages.QueueOrder_readings, number(e -> -e.readingsScore())),
 	/** What would worsen the floor's error most, first. */
-	EFFECT("Effect on error", number(e -> -e.effect().errorChangeMetres())),
+	EFFECT(Messages.QueueOrder_effectOnError, number(e -> -e.effect().errorChangeMetres())),
 	/** By target cluster. */
-	CLUSTER("Cluster", Comparator.comparingInt(Evidence::cluster)),
+	CLUSTER(Messages.QueueOrder_cluster, Comparator.comparingInt(Evidence::cluster)),
 	/** By survey and sample. */
-	SAMPLE("Sample", Comparator.comparing(Evidence::sample));
+	SAMPLE(Messages.QueueOrder_sample, Comparator.comparing(Evidence::sample));
 
 	/** What one number orders by; NaN last. */
 	@FunctionalInterface

@@ -3,6 +3,7 @@ package org.cairnfield.curation.propose;
 import java.util.Collection;
 import java.util.List;
 import java.util.Objects;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.Split;
 import org.cairnfield.model.values.Proposals;
 import org.eclipse.emf.common.command.AbstractCommand;
@@ -61,6 +62,8 @@ public final class SetProposalsCommand extends AbstractCommand {
 
 	@Override
 	public String getLabel() {
-		return "Propose clusters for " + made.made() + (made.made() == 1 ? " noise sample" : " noise samples");
+		return Words.bind(Messages.SetProposalsCommand_proposeClustersFor, made.made(),
+				made.made() == 1 ? Messages.SetProposalsCommand_noiseSample
+						: Messages.SetProposalsCommand_noiseSamples);
 	}
 }

@@ -2,6 +2,8 @@ package org.cairnfield.curation.propose;
 
 import java.util.Locale;
 
+import org.cairnfield.core.text.Words;
+
 /** What a reviewer should look at before approving, in the order of weight. */
 public enum Warning {
 	/** The nearest labelled sample is in another cluster than the most correlated one. */
@@ -41,7 +43,7 @@ public enum Warning {
 	public String word() {
 		return switch (this) {
 		case NEAREST_DIFFERS -> "differs";
-		case OTHER_FLOOR -> "other floor";
+		case OTHER_FLOOR -> Messages.Warning_otherFloor;
 		case FAR -> "far";
 		case PLACE_DOUBTFUL -> "place";
 		case READINGS_DOUBTFUL -> "readings";
@@ -52,20 +54,20 @@ public enum Warning {
 	/** For a person, with the numbers. */
 	public String text(Evidence e) {
 		return switch (this) {
-		case NEAREST_DIFFERS -> e.nearestCluster() < 0 ? "no labelled sample is near"
-				: "its nearest labelled sample is in cluster " + e.nearestCluster() + ", not " + e.cluster();
-		case OTHER_FLOOR -> "cluster " + e.cluster() + " has no sample on this floor";
+		case NEAREST_DIFFERS -> e.nearestCluster() < 0 ? Messages.Warning_noLabelledSampleIsNear
+				: Words.bind(Messages.Warning_itsNearestLabelledSampleIs, e.nearestCluster(), e.cluster());
+		case OTHER_FLOOR -> Words.bind(Messages.Warning_clusterHasNoSampleOn, e.cluster());
 		case FAR ->
-			String.format(Locale.ROOT, "the cluster's nearest sample on this floor is %.1f m away", e.floorMetres());
+			String.format(Locale.ROOT, Messages.Warning_theClusterSNearestSample, e.floorMetres());
 		case PLACE_DOUBTFUL -> String.format(Locale.ROOT,
-				"its place may be wrong: what hears the same stands %.1f m away, %d of %d on this floor",
+				Messages.Warning_itsPlaceMayBeWrong,
 				e.placeErrorMetres(),
 				e.floorVotes(), e.floorVoters());
 		case READINGS_DOUBTFUL -> String.format(Locale.ROOT,
-				"its readings may be wrong: overlap %.2f with the samples around it, level deficit %.1f dB",
+				Messages.Warning_itsReadingsMayBeWrong,
 				e.overlap(),
 				e.levelDeficitDb());
-		case TIGHT_MARGIN -> String.format(Locale.ROOT, "another cluster fits almost as well: margin %.3f", e.margin());
+		case TIGHT_MARGIN -> String.format(Locale.ROOT, Messages.Warning_anotherClusterFitsAlmostAs, e.margin());
 		};
 	}
 }

@@ -8,6 +8,7 @@ import java.util.List;
 import org.cairnfield.archive.fault.Damage;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.decide.ReviewPolicy;
 import org.cairnfield.curation.maps.ArchiveCopy;
 import org.cairnfield.curation.maps.ArchiveMap;
@@ -32,7 +33,7 @@ import org.cairnfield.model.values.Scope;
 /** Writes an archive, or a release of it, for others. */
 public final class ArchiveExport {
 
-	private static final String DAMAGED = " (damaged)";
+	private static final String DAMAGED = Messages.ArchiveExport_damaged;
 
 	private ArchiveExport() {
 	}
@@ -80,23 +81,25 @@ public final class ArchiveExport {
 					: null;
 			List<String> notes = export.leftOut(request.formats());
 			List<String> lines = new ArrayList<>();
-			lines.add("Content of the archive (SHA-256): " + source.digest());
-			lines.add(source.version().isEmpty() ? "Not a release" : "Release " + source.version());
-			lines.add(request.kind() == SurveyKind.TRAINING ? "Training surveys: the map"
-					: "Test surveys: what the map was measured by");
-			lines.add(request.withSetAside() ? "Samples and access points that were set aside are in it"
-					: "Without what was set aside");
+			lines.add(Words.bind(Messages.ArchiveExport_contentOfTheArchiveSha, source.digest()));
+			lines.add(source.version().isEmpty() ? Messages.ArchiveExport_notARelease
+					: Words.bind(Messages.ArchiveExport_release, source.version()));
+			lines.add(request.kind() == SurveyKind.TRAINING ? Messages.ArchiveExport_trainingSurveysTheMap
+					: Messages.ArchiveExport_testSurveysWhatTheMap);
+			lines.add(request.withSetAside() ? Messages.ArchiveExport_samplesAndAccessPointsThat
+					: Messages.ArchiveExport_withoutWhatWasSetAside);
 			lines.addAll(notes);
 			if (!damages.isEmpty()) {
-				lines.add("DAMAGED: the archive could not be read whole, and this export lacks what is missing:");
+				lines.add(Messages.ArchiveExport_damagedTheArchiveCouldNot);
 				damages.forEach(damage -> lines.add("- " + damage));
 			}
 			String base = Ids.from(title) + (source.version().isEmpty() ? "" : "-" + source.version());
 			return new Exported(ExportFolder.write(folder, base, request.formats(), export, pack,
 					Caution.page(title, lines, out, request.options()), source.time()), notes);
 		} catch (IllegalArgumentException e) {
-			throw new IntakeException(folder, 0, "the map cannot be exported: " + e.getMessage(),
-					"Change what is named, or choose other formats");
+			throw new IntakeException(folder, 0,
+					Words.bind(Messages.ArchiveExport_theMapCannotBeExported, e.getMessage()),
+					Messages.ArchiveExport_changeWhatIsNamedOr);
 		}
 	}
 

@@ -13,6 +13,7 @@ import org.cairnfield.archive.history.History;
 import org.cairnfield.archive.history.HistoryCheck;
 import org.cairnfield.archive.history.LedgerLoss;
 import org.cairnfield.archive.history.ReleaseTag;
+import org.cairnfield.core.text.Words;
 
 /** Whether an archive and all its releases still are what they were. Changes nothing in the archive. */
 public final class ArchiveVerification {
@@ -43,13 +44,15 @@ public final class ArchiveVerification {
 					.toList());
 		}));
 		List<Verification> found = new ArrayList<>(tags.stream().map(this::of).toList());
-		checks.add(Verification.check("releases without a tag", () -> shown(untagged(check, tags))));
-		checks.add(Verification.check("Git's files and objects", () -> shown(check.problems())));
+		checks.add(Verification.check(Messages.ArchiveVerification_releasesWithoutATag,
+				() -> shown(untagged(check, tags))));
+		checks.add(Verification.check(Messages.ArchiveVerification_gitSFilesAndObjects, () -> shown(check.problems())));
 		checks.add(Verification.check("completeness",
-				() -> check.isShallow() ? "earlier save points were left out when it was cloned" : ""));
+				() -> check.isShallow() ? Messages.ArchiveVerification_earlierSavePointsWereLeft : ""));
 		checks.add(Verification.check("ledgers", this::ledgers));
-		checks.add(Verification.check("releases that were seen on this computer", () -> seen(tags, found)));
-		found.add(new Verification("the history", List.copyOf(checks), null, List.copyOf(notes)));
+		checks.add(Verification.check(Messages.ArchiveVerification_releasesThatWereSeenOn, () -> seen(tags, found)));
+		found.add(new Verification(Messages.ArchiveVerification_theHistory, List.copyOf(checks), null,
+				List.copyOf(notes)));
 		return List.copyOf(found);
 	}
 
@@ -70,7 +73,7 @@ public final class ArchiveVerification {
 		List<String> gaps = new ArrayList<>();
 		check.tagTroubles().forEach((name, trouble) -> {
 			if (SemanticVersion.is(name)) {
-				gaps.add("tag " + name + ": " + trouble);
+				gaps.add(Words.bind(Messages.ArchiveVerification_tag, name, trouble));
 			}
 		});
 		gaps.addAll(untagged(check, releases(history)));
@@ -112,6 +115,8 @@ public final class ArchiveVerification {
 
 	private static String shown(List<String> problems) {
 		return String.join("; ", problems.subList(0, Math.min(SHOWN, problems.size())))
-				+ (problems.size() > SHOWN ? "; and " + (problems.size() - SHOWN) + " more" : "");
+				+ (problems.size() > SHOWN
+						? Words.bind(Messages.ArchiveVerification_andMore, problems.size() - SHOWN)
+						: "");
 	}
 }

@@ -9,6 +9,7 @@ import java.util.TreeSet;
 import org.cairnfield.archive.history.ArchiveDiff;
 import org.cairnfield.archive.history.FieldChange;
 import org.cairnfield.archive.history.ObjectChange;
+import org.cairnfield.core.text.Words;
 
 /**
  * Which version comes next, and why.
@@ -22,7 +23,8 @@ public record Bump(SemanticVersion version, Optional<SemanticVersion.Part> part,
 	/** Kinds of things whose loss takes positions away from those who use the map. */
 	private static final Set<String> PLACES = Set.of("site", "floor");
 	/** Kinds of things that the map is made of. */
-	private static final Set<String> MAP = Set.of("access point", "survey", "split", "cluster", "label", "proposal",
+	private static final Set<String> MAP = Set.of(Messages.Bump_accessPoint, "survey", "split", "cluster", "label",
+			"proposal",
 			"verdict",
 			"ledger", "device");
 	/** Properties that say what a position means. */
@@ -37,7 +39,7 @@ public record Bump(SemanticVersion version, Optional<SemanticVersion.Part> part,
 	/** @param last null before the first release */
 	public static Bump after(SemanticVersion last, ArchiveDiff changes) {
 		if (last == null) {
-			return new Bump(SemanticVersion.FIRST, Optional.empty(), List.of("the first release"));
+			return new Bump(SemanticVersion.FIRST, Optional.empty(), List.of(Messages.Bump_theFirstRelease));
 		}
 		Set<String> major = new TreeSet<>();
 		Set<String> minor = new TreeSet<>();
@@ -45,31 +47,31 @@ public record Bump(SemanticVersion version, Optional<SemanticVersion.Part> part,
 			if (PLACES.contains(change.what())) {
 				place(change, major, minor);
 			} else if (MAP.contains(change.what()) && !isTextOnly(change)) {
-				minor.add("the map is made of other " + plural(change.what()));
+				minor.add(Words.bind(Messages.Bump_theMapIsMadeOf, plural(change.what())));
 			}
 		}
 		if (!changes.surveys().isEmpty()) {
-			minor.add("samples or readings differ");
+			minor.add(Messages.Bump_samplesOrReadingsDiffer);
 		}
 		SemanticVersion.Part part = !major.isEmpty() ? SemanticVersion.Part.MAJOR
 				: !minor.isEmpty() ? SemanticVersion.Part.MINOR : SemanticVersion.Part.PATCH;
 		List<String> reasons = new ArrayList<>(major);
 		reasons.addAll(minor);
 		if (reasons.isEmpty()) {
-			reasons.add(changes.isEmpty() ? "nothing differs" : "only texts differ, which no position follows from");
+			reasons.add(changes.isEmpty() ? Messages.Bump_nothingDiffers : Messages.Bump_onlyTextsDifferWhichNo);
 		}
 		return new Bump(last.next(part), Optional.of(part), List.copyOf(reasons));
 	}
 
 	private static void place(ObjectChange change, Set<String> major, Set<String> minor) {
 		switch (change.way()) {
-		case REMOVED -> major.add(change.what() + " " + change.id() + " is gone");
-		case ADDED -> minor.add(change.what() + " " + change.id() + " is new");
+		case REMOVED -> major.add(Words.bind(Messages.Bump_isGone, change.what(), change.id()));
+		case ADDED -> minor.add(Words.bind(Messages.Bump_isNew, change.what(), change.id()));
 		case CHANGED -> change.fields().stream().map(FieldChange::name).forEach(field -> {
 			if (FRAME.contains(field)) {
-				major.add("positions at " + change.what() + " " + change.id() + " mean another place: other " + field);
+				major.add(Words.bind(Messages.Bump_positionsAtMeanAnotherPlace, change.what(), change.id(), field));
 			} else if (DAYS.contains(field)) {
-				minor.add("the map of " + change.what() + " " + change.id() + " is made of surveys of other days");
+				minor.add(Words.bind(Messages.Bump_theMapOfIsMade, change.what(), change.id()));
 			}
 		});
 		}

@@ -6,37 +6,37 @@ import java.util.OptionalDouble;
 public enum Gate {
 
 	/** Findings of severity error that nobody has waived. */
-	FINDINGS("findings-error", "open findings of severity error", true, 0),
+	FINDINGS("findings-error", Messages.Gate_openFindingsOfSeverityError, true, 0),
 	/** Proposals of which nobody has said the last word. */
-	PROPOSALS("proposals-open", "proposals undecided, deferred, disputed or stale", true, 0),
+	PROPOSALS("proposals-open", Messages.Gate_proposalsUndecidedDeferredDisputed, true, 0),
 	/** Verdicts that still need a second reviewer. */
-	SECOND_REVIEW("second-review-open", "verdicts that await a second reviewer", true, 0),
+	SECOND_REVIEW("second-review-open", Messages.Gate_verdictsThatAwaitASecond, true, 0),
 	/** Mean error as released, over that of the plain nearest sample. */
-	ERROR("error-to-plain", "mean error, ratio to plain nearest neighbour", true, 1.05),
+	ERROR("error-to-plain", Messages.Gate_meanErrorRatioToPlain, true, 1.05),
 	/** Share of test samples put on the right floor of the right site. */
-	FLOOR("floor-hit-rate", "share on the right floor of the right site", false, 0.9),
+	FLOOR("floor-hit-rate", Messages.Gate_shareOnTheRightFloor, false, 0.9),
 	/** Fingerprints compared, over those of plain matching. */
-	COST("cost-to-plain", "fingerprints compared, ratio to plain matching", true, 0.25),
+	COST("cost-to-plain", Messages.Gate_fingerprintsComparedRatioToPlain, true, 0.25),
 	/** Mean error over the upper bound of the last release's 95 % interval, on the same test samples. */
-	REGRESSION("error-to-last", "mean error, ratio to the upper 95 % bound of the last release", true, 1),
+	REGRESSION("error-to-last", Messages.Gate_meanErrorRatioToThe, true, 1),
 	/** Mean error as released. */
-	MEAN("mean-error-m", "mean error, in metres", true),
+	MEAN("mean-error-m", Messages.Gate_meanErrorInMetres, true),
 	/** 95 % of the test samples are put nearer than this. */
-	P95("p95-error-m", "95 % of the errors, in metres", true),
+	P95("p95-error-m", Messages.Gate_95OfTheErrorsIn, true),
 	/** Mean error on the floor that has the largest. */
-	FLOOR_MEAN("floor-mean-error-m", "mean error of the worst floor, in metres", true),
+	FLOOR_MEAN("floor-mean-error-m", Messages.Gate_meanErrorOfTheWorst, true),
 	/** Likewise of 95 % of the test samples. */
-	FLOOR_P95("floor-p95-error-m", "95 % of the errors on the worst floor, in metres", true),
+	FLOOR_P95("floor-p95-error-m", Messages.Gate_95OfTheErrorsOn, true),
 	/** Share put on the right floor, on the floor that has the smallest. */
-	FLOOR_HITS("floor-hit-rate-each", "share on the right floor, of the worst floor", false),
+	FLOOR_HITS("floor-hit-rate-each", Messages.Gate_shareOnTheRightFloor2, false),
 	/** Mean error at the site that has the largest. */
-	SITE_MEAN("site-mean-error-m", "mean error of the worst site, in metres", true),
+	SITE_MEAN("site-mean-error-m", Messages.Gate_meanErrorOfTheWorst2, true),
 	/** Likewise of 95 % of the test samples. */
-	SITE_P95("site-p95-error-m", "95 % of the errors at the worst site, in metres", true),
+	SITE_P95("site-p95-error-m", Messages.Gate_95OfTheErrorsAt, true),
 	/** Share put on the right floor, at the site that has the smallest. */
-	SITE_HITS("site-hit-rate-each", "share on the right floor, of the worst site", false),
+	SITE_HITS("site-hit-rate-each", Messages.Gate_shareOnTheRightFloor3, false),
 	/** Sites whose map the latest survey contradicts so that a remedy for its age helps, see {@link org.cairnfield.curation.timeline.AgeRemedies}. */
-	AGE("contradicted-sites", "sites whose map the latest survey contradicts", true);
+	AGE("contradicted-sites", Messages.Gate_sitesWhoseMapTheLatest, true);
 
 	private final String key;
 	private final String title;
@@ -77,7 +77,7 @@ public enum Gate {
 
 	/** A line of the archive's file that asks this gate. */
 	String example() {
-		return key + (atMost ? " at most " : " at least ")
+		return key + (atMost ? Messages.Gate_atMost : Messages.Gate_atLeast)
 				+ GateSet.number(usualBound().orElse(this == AGE ? 0 : atMost ? 5 : 0.8));
 	}
 

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.TreeSet;
 
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.check.RuleCheck;
 import org.cairnfield.curation.check.RuleSettings;
 import org.cairnfield.curation.check.RulesAsTold;
@@ -81,8 +82,9 @@ public record GateCheck(GateSet gates, List<GateResult> results, ReleasedMap rel
 		case PROPOSALS -> new GateResult(gate, released.open(), bound, states(), null);
 		case SECOND_REVIEW -> new GateResult(gate, released.awaiting(), bound,
 				gates.policy(archive).secondBands().isEmpty()
-						? "the archive asks for no second reviewer"
-						: "bands " + String.join(", ", new TreeSet<>(gates.policy(archive).secondBands())),
+						? Messages.GateCheck_theArchiveAsksForNo
+						: Words.bind(Messages.GateCheck_bands,
+								String.join(", ", new TreeSet<>(gates.policy(archive).secondBands()))),
 				null);
 		case ERROR -> new GateResult(gate, measures.errorToPlain(), bound, errors(), null);
 		case FLOOR -> new GateResult(gate, measures.floorHitRate(), bound, onTest(), null);
@@ -103,17 +105,18 @@ public record GateCheck(GateSet gates, List<GateResult> results, ReleasedMap rel
 		List<Finding> errors = check.open().stream().filter(f -> f.severity() == Severity.ERROR).toList();
 		List<String> rules = errors.stream().map(Finding::rule).distinct().sorted().toList();
 		return new GateResult(Gate.FINDINGS, errors.size() + check.result().failed().size(), bound,
-				check.map().surveyed().size() + " samples checked, " + check.waived().size() + " findings waived"
-						+ (rules.isEmpty() ? "" : "; errors by " + String.join(", ", rules))
-						+ (check.result().failed().isEmpty() ? ""
-								: "; " + check.result().failed().size() + " rules broke")
-						+ (told.told().isEmpty() ? "" : "; " + String.join("; ", told.words())),
+				Words.bind(Messages.GateCheck_samplesCheckedFindingsWaived, check.map().surveyed().size(),
+						check.waived().size(),
+						rules.isEmpty() ? "" : Words.bind(Messages.GateCheck_errorsBy, String.join(", ", rules)),
+						check.result().failed().isEmpty() ? ""
+								: Words.bind(Messages.GateCheck_rulesBroke, check.result().failed().size()),
+						told.told().isEmpty() ? "" : "; " + String.join("; ", told.words())),
 				null);
 	}
 
 	private String states() {
 		if (released.splits().isEmpty()) {
-			return "nothing is split";
+			return Messages.GateCheck_nothingIsSplit;
 		}
 		List<String> parts = new ArrayList<>();
 		for (ReviewState state : ReviewState.values()) {
@@ -121,20 +124,20 @@ public record GateCheck(GateSet gates, List<GateResult> results, ReleasedMap rel
 				parts.add(released.state(state) + " " + state);
 			}
 		}
-		return "splits " + String.join(", ", released.splits()) + ": "
-				+ (parts.isEmpty() ? "no noise" : String.join(", ", parts));
+		return Words.bind(Messages.GateCheck_splits, String.join(", ", released.splits()),
+				parts.isEmpty() ? Messages.GateCheck_noNoise : String.join(", ", parts));
 	}
 
 	private String onTest() {
-		return measures.ways().isEmpty() ? "there is no test survey to measure by: take one in"
-				: measures.test() + " test samples";
+		return measures.ways().isEmpty() ? Messages.GateCheck_thereIsNoTestSurvey
+				: Words.bind(Messages.GateCheck_testSamples, measures.test());
 	}
 
 	private String errors() {
 		if (measures.ways().isEmpty()) {
 			return onTest();
 		}
-		return String.format(Locale.ROOT, "%s; mean %.3f m as released, %.3f m plain", onTest(),
+		return String.format(Locale.ROOT, Messages.GateCheck_meanMAsReleasedM, onTest(),
 				measures.way(Measures.RELEASED).errors().meanMetres(),
 				measures.way(TestRun.PLAIN).errors().meanMetres());
 	}
@@ -143,27 +146,28 @@ public record GateCheck(GateSet gates, List<GateResult> results, ReleasedMap rel
 		if (measures.ways().isEmpty()) {
 			return onTest();
 		}
-		return String.format(Locale.ROOT, "%.1f fingerprints compared a query, of %d",
+		return String.format(Locale.ROOT, Messages.GateCheck_fingerprintsComparedAQueryOf,
 				measures.way(Measures.RELEASED).comparisons(),
 				released.map().size());
 	}
 
 	private GateResult regression(double bound, Archive archive, Last last, Workers workers) {
 		if (last == null) {
-			return new GateResult(Gate.REGRESSION, 0, bound, "there is no release to be worse than", null);
+			return new GateResult(Gate.REGRESSION, 0, bound, Messages.GateCheck_thereIsNoReleaseTo, null);
 		}
 		if (measures.ways().isEmpty()) {
 			return new GateResult(Gate.REGRESSION, Double.NaN, bound, onTest(), null);
 		}
 		ReleasedMap before = ReleasedMap.of(last.archive(), gates.policy(last.archive()));
 		if (before.map().size() == 0) {
-			return new GateResult(Gate.REGRESSION, 0, bound, "release " + last.version() + " holds no sample", null);
+			return new GateResult(Gate.REGRESSION, 0, bound,
+					Words.bind(Messages.GateCheck_releaseHoldsNoSample, last.version()), null);
 		}
 		Way then = Measures.released(before, ReleasedMap.test(archive), last.settings(), null, workers);
 		double now = measures.way(Measures.RELEASED).errors().meanMetres();
 		return new GateResult(Gate.REGRESSION, now / then.mean().high(), bound,
 				String.format(Locale.ROOT,
-						"on the same %d test samples: mean %.3f m now, %s %.3f m (95 %%: %.3f to %.3f m)",
+						Messages.GateCheck_onTheSameTestSamples,
 						measures.test(),
 						now, last.version(), then.errors().meanMetres(), then.mean().low(), then.mean().high()),
 				null);
@@ -175,12 +179,13 @@ public record GateCheck(GateSet gates, List<GateResult> results, ReleasedMap rel
 		for (Site site : archive.getSites()) {
 			AgeRemedies.of(archive, site, workers)
 					.ifPresent(plan -> plan.best().ifPresent(best -> contradicted.add(String.format(Locale.ROOT,
-							"%s, survey of %s: %s, %.1f m to %.1f m", ArchiveMap.nameOf(site), plan.day(),
+							Messages.GateCheck_surveyOfMToM, ArchiveMap.nameOf(site), plan.day(),
 							best.kind().title().toLowerCase(Locale.ROOT),
 							best.before().metres(), best.after().metres()))));
 		}
 		return new GateResult(Gate.AGE, contradicted.size(), bound,
-				contradicted.isEmpty() ? "no remedy for age helps at any site" : String.join("; ", contradicted), null);
+				contradicted.isEmpty() ? Messages.GateCheck_noRemedyForAgeHelps : String.join("; ", contradicted),
+				null);
 	}
 
 	/** Of the floor or site that has the worst figure. */

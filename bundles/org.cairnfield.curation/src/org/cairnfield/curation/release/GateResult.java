@@ -2,6 +2,8 @@ package org.cairnfield.curation.release;
 
 import java.util.Locale;
 
+import org.cairnfield.core.text.Words;
+
 /**
  * What came of one gate.
  *
@@ -47,12 +49,12 @@ public record GateResult(Gate gate, double figure, double bound, String evidence
 
 	/** The figure for people; counts whole, ratios with three decimals. */
 	public String shownFigure() {
-		return Double.isNaN(figure) ? "not known" : shown(figure);
+		return Double.isNaN(figure) ? Messages.GateResult_notKnown : shown(figure);
 	}
 
 	/** The bound for people, such as "at most 1.05". */
 	public String shownBound() {
-		return (gate.atMost() ? "at most " : "at least ") + GateSet.number(bound);
+		return (gate.atMost() ? Messages.GateResult_atMost : Messages.GateResult_atLeast) + GateSet.number(bound);
 	}
 
 	private static String shown(double value) {
@@ -62,6 +64,7 @@ public record GateResult(Gate gate, double figure, double bound, String evidence
 	/** Met, not met, or overridden by whom. */
 	public String verdict() {
 		return isMet() ? "met"
-				: overrule == null ? "NOT MET" : "overridden by " + overrule.person() + ": " + overrule.reason();
+				: overrule == null ? Messages.GateResult_notMet
+						: Words.bind(Messages.GateResult_overriddenBy, overrule.person(), overrule.reason());
 	}
 }

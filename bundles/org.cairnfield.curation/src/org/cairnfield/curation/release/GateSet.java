@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.decide.ReviewPolicy;
 import org.cairnfield.curation.decide.ReviewRefused;
 import org.cairnfield.model.Archive;
@@ -70,7 +71,7 @@ public record GateSet(Map<Gate, Double> bounds, Set<String> secondBands, boolean
 			} else if (word[0].equals(SIGNER) && (value.equals("another") || value.equals("anyone"))) {
 				another = value.equals("another");
 			} else if (bounds.put(gate(word, number, line), bound(word, number, line)) != null) {
-				throw wrong(number, line, "the gate was named before");
+				throw wrong(number, line, Messages.GateSet_theGateWasNamedBefore);
 			}
 		}
 		try {
@@ -85,12 +86,12 @@ public record GateSet(Map<Gate, Double> bounds, Set<String> secondBands, boolean
 		for (Gate gate : Gate.values()) {
 			if (gate.key().equals(word[0])) {
 				if (word.length != 4 || !word[1].equals("at") || !word[2].equals(gate.atMost() ? "most" : "least")) {
-					throw wrong(number, line, "write " + gate.example());
+					throw wrong(number, line, Words.bind(Messages.GateSet_write, gate.example()));
 				}
 				return gate;
 			}
 		}
-		throw wrong(number, line, "there is no such gate");
+		throw wrong(number, line, Messages.GateSet_thereIsNoSuchGate);
 	}
 
 	private static double bound(String[] word, int number, String line) {
@@ -102,7 +103,7 @@ public record GateSet(Map<Gate, Double> bounds, Set<String> secondBands, boolean
 		} catch (NumberFormatException e) {
 			// told below
 		}
-		throw wrong(number, line, "a bound is a number of 0 or more");
+		throw wrong(number, line, Messages.GateSet_aBoundIsANumber);
 	}
 
 	private static IllegalArgumentException wrong(int number, String line, String why) {

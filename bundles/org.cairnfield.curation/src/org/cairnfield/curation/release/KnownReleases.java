@@ -14,6 +14,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 import org.cairnfield.archive.history.ReleaseTag;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.exchange.AtomicFile;
 
 /**
@@ -67,10 +68,10 @@ public final class KnownReleases {
 		for (Known known : read().stream().filter(k -> k.archive().equals(archive)).toList()) {
 			Optional<ReleaseTag> tag = now.stream().filter(t -> t.version().equals(known.version())).findFirst();
 			if (tag.isEmpty()) {
-				found.add("release " + known.version() + ", seen on " + known.seen() + ", is not here");
+				found.add(Words.bind(Messages.KnownReleases_releaseSeenOnIsNot, known.version(), known.seen()));
 			} else if (!tag.get().id().equals(known.tag())) {
-				found.add("release " + known.version() + " is not the one that was seen on " + known.seen() + " (tag "
-						+ tag.get().id().substring(0, 12) + ", then " + known.tag().substring(0, 12) + ")");
+				found.add(Words.bind(Messages.KnownReleases_releaseIsNotTheOne, known.version(), known.seen(),
+						tag.get().id().substring(0, 12), known.tag().substring(0, 12)));
 			}
 		}
 		return found;
@@ -136,7 +137,7 @@ public final class KnownReleases {
 			});
 			return "";
 		} catch (IOException | RuntimeException e) {
-			return "what was seen could not be remembered in " + file + ": " + e.getMessage();
+			return Words.bind(Messages.KnownReleases_whatWasSeenCouldNot, file, e.getMessage());
 		}
 	}
 }

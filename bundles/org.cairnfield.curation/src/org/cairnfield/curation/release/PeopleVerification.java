@@ -9,6 +9,7 @@ import org.cairnfield.archive.history.History;
 import org.cairnfield.archive.history.PeopleReport;
 import org.cairnfield.archive.history.VerdictProof;
 import org.cairnfield.archive.history.VerdictProof.Kind;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.values.Count;
 
 /**
@@ -19,7 +20,7 @@ import org.cairnfield.model.values.Count;
  */
 public record PeopleVerification(Optional<PeopleReport> report, Verification verification) {
 
-	private static final String WHAT = "the people";
+	private static final String WHAT = Messages.PeopleVerification_thePeople;
 
 	/** @param signed whether every verdict has to be signed, by its person or by who entered it */
 	public static PeopleVerification of(History history, boolean signed) {
@@ -28,28 +29,33 @@ public record PeopleVerification(Optional<PeopleReport> report, Verification ver
 			return new PeopleVerification(Optional.of(report), verification(report, signed));
 		} catch (IOException | RuntimeException e) {
 			return new PeopleVerification(Optional.empty(),
-					new Verification(WHAT, List.of(new Verification.Check("signatures under verdicts",
-							"cannot be checked: " + e.getMessage()))));
+					new Verification(WHAT,
+							List.of(new Verification.Check(Messages.PeopleVerification_signaturesUnderVerdicts,
+									Words.bind(Messages.PeopleVerification_cannotBeChecked, e.getMessage())))));
 		}
 	}
 
 	private static Verification verification(PeopleReport report, boolean signed) {
 		List<Verification.Check> checks = new ArrayList<>();
-		checks.add(new Verification.Check("the list of people", String.join("; ", report.problems())));
+		checks.add(new Verification.Check(Messages.PeopleVerification_theListOfPeople,
+				String.join("; ", report.problems())));
 		checks.add(
-				new Verification.Check("signatures under verdicts", String.join("; ", lines(report, Kind::isProblem))));
+				new Verification.Check(Messages.PeopleVerification_signaturesUnderVerdicts,
+						String.join("; ", lines(report, Kind::isProblem))));
 		if (signed) {
-			checks.add(new Verification.Check("a good signature under each verdict",
+			checks.add(new Verification.Check(Messages.PeopleVerification_aGoodSignatureUnderEach,
 					String.join("; ", lines(report, PeopleVerification::isOpen))));
 		}
 		List<String> notes = new ArrayList<>();
 		if (report.signers().isEmpty()) {
 			notes.add(
-					"the archive has no list of people that counts; SSH keys are looked up in your own file of allowed signers");
+					Messages.PeopleVerification_theArchiveHasNoList);
 		}
-		report.changes().forEach(change -> notes.add("the list of people: " + change));
+		report.changes()
+				.forEach(change -> notes.add(Words.bind(Messages.PeopleVerification_theListOfPeople2, change)));
 		report.signers().signatories().forEach(s -> notes.add(
-				String.join(", ", s.names()) + (s.lead() ? " (lead)" : "") + ": " + s.type() + ' ' + s.fingerprint()));
+				String.join(", ", s.names()) + (s.lead() ? Messages.PeopleVerification_lead : "") + ": " + s.type()
+						+ ' ' + s.fingerprint()));
 		notes.addAll(lines(report, kind -> !kind.isProblem() && !(signed && isOpen(kind))));
 		return new Verification(WHAT, List.copyOf(checks), null, List.copyOf(notes));
 	}
@@ -84,11 +90,14 @@ public record PeopleVerification(Optional<PeopleReport> report, Verification ver
 
 	private static String line(List<VerdictProof> alike) {
 		VerdictProof first = alike.get(0);
-		return first.file() + ": " + (alike.size() == 1 ? "verdict " + first.id() : Count.of(alike.size(), "verdict"))
-				+ " of "
-				+ (first.person().isEmpty() ? "nobody" : first.person())
-				+ (first.enteredBy().isEmpty() ? "" : ", entered by " + first.enteredBy() + ',')
-				+ " in save point " + first.where().shortId() + " by " + first.where().person() + ": " + first.kind()
-				+ (first.kind() == Kind.UNSIGNED ? "" : " (" + first.signature() + ')');
+		return Words
+				.bind(Messages.PeopleVerification_ofInSavePointBy, first.file(),
+						alike.size() == 1 ? Words.bind(Messages.PeopleVerification_verdict, first.id())
+								: Count.of(alike.size(), "verdict"),
+						first.person().isEmpty() ? "nobody" : first.person(),
+						first.enteredBy().isEmpty() ? ""
+								: Words.bind(Messages.PeopleVerification_enteredBy, first.enteredBy()),
+						first.where().shortId(), first.where().person(), first.kind(),
+						first.kind() == Kind.UNSIGNED ? "" : " (" + first.signature() + ')');
 	}
 }

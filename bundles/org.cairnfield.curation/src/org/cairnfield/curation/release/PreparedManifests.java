@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 
 import org.cairnfield.archive.fault.ArchiveException;
+import org.cairnfield.core.text.Words;
 
 /** Manifests of releases that were prepared and that nobody has signed yet. */
 final class PreparedManifests {
@@ -53,8 +54,8 @@ final class PreparedManifests {
 			return Optional.of(ManifestJson.read(Files.readString(file)));
 		} catch (IllegalArgumentException e) {
 			throw new ArchiveException(
-					"the manifest that was prepared for " + version + " cannot be read: " + e.getMessage(),
-					"prepare the release again", e);
+					Words.bind(Messages.PreparedManifests_theManifestThatWasPrepared, version, e.getMessage()),
+					Messages.PreparedManifests_prepareTheReleaseAgain, e);
 		}
 	}
 }

@@ -28,6 +28,7 @@ import org.cairnfield.archive.history.ReleaseTag;
 import org.cairnfield.archive.history.SavePoint;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.check.RuleSettings;
 import org.cairnfield.curation.maps.ArchiveCopy;
 import org.cairnfield.curation.maps.ArchiveMap;
@@ -88,7 +89,8 @@ public final class ReleaseBook {
 		try {
 			return Files.isRegularFile(file) ? GateSet.parse(Files.readString(file)) : GateSet.USUAL;
 		} catch (IllegalArgumentException e) {
-			throw new ArchiveException(e.getMessage(), "correct the file releases/" + GateSet.FILE, e);
+			throw new ArchiveException(e.getMessage(),
+					Words.bind(Messages.ReleaseBook_correctTheFileReleases, GateSet.FILE), e);
 		}
 	}
 
@@ -118,8 +120,9 @@ public final class ReleaseBook {
 								ManifestJson.read(new String(manifest.get(), StandardCharsets.UTF_8))));
 					} catch (IllegalArgumentException e) {
 						throw new ArchiveException(
-								"the manifest of release " + tag.version() + " cannot be read: " + e.getMessage(),
-								"verify the release", e);
+								Words.bind(Messages.ReleaseBook_theManifestOfReleaseCannot, tag.version(),
+										e.getMessage()),
+								Messages.ReleaseBook_verifyTheRelease, e);
 					}
 				}
 			}
@@ -132,7 +135,8 @@ public final class ReleaseBook {
 	public ReleasedState find(String version) throws IOException {
 		return list().stream().filter(r -> r.tag().version().equals(version)).findFirst()
 				.orElseThrow(
-						() -> new ArchiveException("there is no release " + version, "look at the list of releases"));
+						() -> new ArchiveException(Words.bind(Messages.ReleaseBook_thereIsNoRelease, version),
+								Messages.ReleaseBook_lookAtTheListOf));
 	}
 
 	/** The content of a release, to look at. */
@@ -202,8 +206,8 @@ public final class ReleaseBook {
 	private static Archive sound(PastState released) throws DamagedException {
 		if (!released.damages().isEmpty()) {
 			throw new DamagedException(
-					"the state at save point " + released.savePoint().shortId() + ", which was released, is damaged",
-					"verify the releases", released.damages());
+					Words.bind(Messages.ReleaseBook_theStateAtSavePoint, released.savePoint().shortId()),
+					Messages.ReleaseBook_verifyTheReleases, released.damages());
 		}
 		return released.archive();
 	}
@@ -266,13 +270,15 @@ public final class ReleaseBook {
 			Bump bump = Bump.after(last == null ? null : last.version(), changes);
 			SemanticVersion chosen = version == null ? bump.version() : version;
 			if (last != null && chosen.compareTo(last.version()) <= 0) {
-				throw new ArchiveException("nothing was released: " + chosen + " is not higher than " + last.version(),
-						"choose " + bump.version() + " or higher");
+				throw new ArchiveException(
+						Words.bind(Messages.ReleaseBook_nothingWasReleasedIsNot, chosen, last.version()),
+						Words.bind(Messages.ReleaseBook_chooseOrHigher, bump.version()));
 			}
 			UntaggedRelease.requireHigher(history, chosen);
 			List<String> reasons = new ArrayList<>(bump.reasons());
 			if (!chosen.equals(bump.version())) {
-				reasons.add(bump.version() + " was proposed, and " + chosen + " chosen by " + person.name());
+				reasons.add(Words.bind(Messages.ReleaseBook_wasProposedAndChosenBy, bump.version(), chosen,
+						person.name()));
 			}
 			ReleaseManifest manifest = new ReleaseManifest(chosen.toString(),
 					Objects.requireNonNullElse(open.archive().getName(), ""), open.digest(),
@@ -293,10 +299,10 @@ public final class ReleaseBook {
 	private static void requireGates(GateCheck check) throws ArchiveException {
 		if (!check.holding().isEmpty()) {
 			GateResult first = check.holding().get(0);
-			throw new ArchiveException("nothing was released: " + check.holding().size() + " of "
-					+ check.results().size() + " gates hold it back, the first: "
-					+ first.gate().title() + " is " + first.shownFigure() + ", and must be " + first.shownBound(),
-					"see to it, or override the gate by name and with a reason");
+			throw new ArchiveException(
+					Words.bind(Messages.ReleaseBook_nothingWasReleasedOfGates, check.holding().size(),
+							check.results().size(), first.gate().title(), first.shownFigure(), first.shownBound()),
+					Messages.ReleaseBook_seeToItOrOverride);
 		}
 	}
 
@@ -316,18 +322,19 @@ public final class ReleaseBook {
 	 * @throws ArchiveException where nothing was prepared, or somebody has signed it
 	 */
 	public void discard(String version, Person person) throws IOException {
-		String nothing = "nothing was discarded: ";
+		String nothing = Messages.ReleaseBook_nothingWasDiscarded;
 		Optional<UntaggedRelease> signed = UntaggedRelease.of(open, version);
 		if (signed.isPresent()) {
 			throw signed.get().refuse(nothing);
 		}
 		if (versions().contains(version)) {
-			throw new ArchiveException(nothing + version + " is released, and what is released is never changed",
-					"release a higher version");
+			throw new ArchiveException(Words.bind(Messages.ReleaseBook_isReleasedAndWhatIs, nothing, version),
+					Messages.ReleaseBook_releaseAHigherVersion);
 		}
 		String file = path(version);
 		if (!Files.isRegularFile(open.folder().resolve(file))) {
-			throw new ArchiveException(nothing + version + " was not prepared", "name a version that was prepared");
+			throw new ArchiveException(Words.bind(Messages.ReleaseBook_wasNotPrepared, nothing, version),
+					Messages.ReleaseBook_nameAVersionThatWas);
 		}
 		open.deleteAboutReleases(file.substring(file.indexOf('/') + 1), person);
 	}
@@ -349,21 +356,23 @@ public final class ReleaseBook {
 			return remembered(begun.get().finish(open, person, known));
 		}
 		ReleaseManifest manifest = prepared(version).orElseThrow(() -> new ArchiveException(
-				"nothing was released: " + version + " was not prepared", "prepare it, which checks the gates"));
+				Words.bind(Messages.ReleaseBook_nothingWasReleasedWasNot, version),
+				Messages.ReleaseBook_prepareItWhichChecksThe));
 		if (open.isModified() || !open.digest().equals(manifest.digest())) {
 			throw new ArchiveException(
-					"nothing was released: the content is not what " + manifest.preparedBy() + " prepared",
-					"prepare the release again");
+					Words.bind(Messages.ReleaseBook_nothingWasReleasedTheContent, manifest.preparedBy()),
+					Messages.ReleaseBook_prepareTheReleaseAgain);
 		}
 		GateSet gates = gates();
 		if (!gates.toString().equals(manifest.gateSet())) {
 			throw new ArchiveException(
-					"nothing was released: the gates were changed since " + version + " was prepared",
-					"prepare the release again");
+					Words.bind(Messages.ReleaseBook_nothingWasReleasedTheGates, version),
+					Messages.ReleaseBook_prepareTheReleaseAgain);
 		}
 		if (gates.anotherSigns() && person.name().equalsIgnoreCase(manifest.preparedBy())) {
-			throw new ArchiveException("nothing was released: " + person.name() + " prepared " + version
-					+ ", and this archive wants another person to sign", "let somebody else sign");
+			throw new ArchiveException(
+					Words.bind(Messages.ReleaseBook_nothingWasReleasedPreparedAnd, person.name(), version),
+					Messages.ReleaseBook_letSomebodyElseSign);
 		}
 		ReleaseManifest signed = (notes == null ? manifest : manifest.withNotes(notes)).signed(person.name(), now());
 		return remembered(open.release(version, ManifestJson.write(signed), signed.digest(), signed.message(), person));
@@ -423,10 +432,11 @@ public final class ReleaseBook {
 		counts.put("sites", (long) archive.getSites().size());
 		counts.put("surveys", surveys);
 		counts.put("samples", samples);
-		counts.put("samples in the map", (long) check.released().map().size());
-		counts.put("test samples", (long) check.measures().test());
-		counts.put("access points", (long) archive.getAccessPoints().size());
-		counts.put("access points set aside", archive.getAccessPoints().stream().filter(a -> !a.isKept()).count());
+		counts.put(Messages.ReleaseBook_samplesInTheMap, (long) check.released().map().size());
+		counts.put(Messages.ReleaseBook_testSamples, (long) check.measures().test());
+		counts.put(Messages.ReleaseBook_accessPoints, (long) archive.getAccessPoints().size());
+		counts.put(Messages.ReleaseBook_accessPointsSetAside,
+				archive.getAccessPoints().stream().filter(a -> !a.isKept()).count());
 		counts.put("clusters", (long) check.released().clusters());
 		counts.put("waivers", (long) archive.getWaivers().size());
 		return counts;

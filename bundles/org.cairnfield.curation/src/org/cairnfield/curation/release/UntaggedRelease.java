@@ -15,6 +15,7 @@ import org.cairnfield.archive.history.HistoryCheck;
 import org.cairnfield.archive.history.PastManifest;
 import org.cairnfield.archive.history.Person;
 import org.cairnfield.archive.history.ReleaseTag;
+import org.cairnfield.core.text.Words;
 
 /**
  * A release that somebody has signed and whose tag is not here: it was not fetched, was deleted, or was never made, since
@@ -25,7 +26,7 @@ import org.cairnfield.archive.history.ReleaseTag;
  */
 record UntaggedRelease(PastManifest past, Optional<ReleaseManifest> manifest) {
 
-	private static final String NOTHING = "nothing was released: ";
+	private static final String NOTHING = Messages.UntaggedRelease_nothingWasReleased;
 
 	/** All of a history, by version, the lowest first. */
 	static List<UntaggedRelease> in(HistoryCheck check, List<ReleaseTag> tags) throws IOException {
@@ -71,23 +72,23 @@ record UntaggedRelease(PastManifest past, Optional<ReleaseManifest> manifest) {
 		List<UntaggedRelease> all = in(history.check(), history.releases());
 		UntaggedRelease last = all.isEmpty() ? null : all.get(all.size() - 1);
 		if (last != null && chosen.compareTo(SemanticVersion.parse(last.past.version())) <= 0) {
-			throw new ArchiveException(NOTHING + last.what() + ", and " + chosen + " is not higher",
-					last.remedy() + ", or choose a higher version");
+			throw new ArchiveException(
+					Words.bind(Messages.UntaggedRelease_andIsNotHigher, NOTHING, last.what(), chosen),
+					Words.bind(Messages.UntaggedRelease_orChooseAHigherVersion, last.remedy()));
 		}
 	}
 
 	private String signer() {
-		return manifest.map(ReleaseManifest::signedBy).orElse("somebody (its manifest cannot be read)");
+		return manifest.map(ReleaseManifest::signedBy).orElse(Messages.UntaggedRelease_somebodyItsManifestCannotBe);
 	}
 
 	private String what() {
-		return "release " + past.version() + ", signed by " + signer() + ", has no tag";
+		return Words.bind(Messages.UntaggedRelease_releaseSignedByHasNo, past.version(), signer());
 	}
 
 	private String remedy() {
-		return "fetch the tags with 'git fetch --tags'" + (manifest.isEmpty() ? ""
-				: "; if releasing was interrupted, " + signer() + " finishes it by signing " + past.version()
-						+ " again");
+		return Words.bind(Messages.UntaggedRelease_fetchTheTagsWithGit, manifest.isEmpty() ? ""
+				: Words.bind(Messages.UntaggedRelease_ifReleasingWasInterruptedFinishes, signer(), past.version()));
 	}
 
 	/** Says that it stays. @param nothing what was not done, with a colon */

@@ -14,6 +14,7 @@ import org.cairnfield.archive.history.HistoryCheck;
 import org.cairnfield.archive.history.PastState;
 import org.cairnfield.archive.history.ReleaseTag;
 import org.cairnfield.archive.signature.Signature;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.exchange.export.Checksums;
 
 /**
@@ -60,40 +61,42 @@ public record Verification(String what, List<Check> checks, Signature signature,
 	 */
 	static Verification ofRelease(Path folder, History history, HistoryCheck look, ReleaseTag tag) {
 		List<Check> checks = new ArrayList<>();
-		checks.add(check("Git's objects of the release", () -> String.join("; ", look.problemsOf(tag))));
+		checks.add(check(Messages.Verification_gitSObjectsOfThe, () -> String.join("; ", look.problemsOf(tag))));
 		ReleaseManifest[] manifest = new ReleaseManifest[1];
 		byte[][] bytes = new byte[1][];
-		checks.add(check("the manifest", () -> {
+		checks.add(check(Messages.Verification_theManifest, () -> {
 			bytes[0] = history.file(tag.savePoint(), ReleaseBook.path(tag.version()))
-					.orElseThrow(() -> new IOException("it is missing"));
+					.orElseThrow(() -> new IOException(Messages.Verification_itIsMissing));
 			manifest[0] = ManifestJson.read(new String(bytes[0], StandardCharsets.UTF_8));
-			return !manifest[0].version().equals(tag.version()) ? "it is that of " + manifest[0].version()
-					: manifest[0].isSigned() ? "" : "nobody has signed it";
+			return !manifest[0].version().equals(tag.version())
+					? Words.bind(Messages.Verification_itIsThatOf, manifest[0].version())
+					: manifest[0].isSigned() ? "" : Messages.Verification_nobodyHasSignedIt;
 		}));
 		if (manifest[0] != null) {
-			checks.add(check("the content", () -> {
+			checks.add(check(Messages.Verification_theContent, () -> {
 				PastState state = history.open(tag.savePoint());
-				return !state.damages().isEmpty() ? "damaged: " + state.damages().get(0)
-						: state.digest().equals(manifest[0].digest()) ? "" : "its digest is not that of the manifest";
+				return !state.damages().isEmpty() ? Words.bind(Messages.Verification_damaged, state.damages().get(0))
+						: state.digest().equals(manifest[0].digest()) ? "" : Messages.Verification_itsDigestIsNotThat;
 			}));
-			checks.add(check("files beside it", () -> files(history, tag, manifest[0].files())));
-			checks.add(check("the manifest's copy in the folder", () -> {
+			checks.add(check(Messages.Verification_filesBesideIt, () -> files(history, tag, manifest[0].files())));
+			checks.add(check(Messages.Verification_theManifestSCopyIn, () -> {
 				Path copy = folder.resolve(ReleaseBook.path(tag.version()));
-				return !Files.isRegularFile(copy) ? "it is missing"
+				return !Files.isRegularFile(copy) ? Messages.Verification_itIsMissing
 						: java.util.Arrays.equals(Files.readAllBytes(copy), bytes[0]) ? ""
-								: "it is not as it was released";
+								: Messages.Verification_itIsNotAsIt;
 			}));
-			checks.add(check("the tag", () -> tag(look, tag, manifest[0], bytes[0])));
-			checks.add(check("the release before", () -> manifest[0].previous().isEmpty()
+			checks.add(check(Messages.Verification_theTag, () -> tag(look, tag, manifest[0], bytes[0])));
+			checks.add(check(Messages.Verification_theReleaseBefore, () -> manifest[0].previous().isEmpty()
 					|| history.releases().stream().anyMatch(t -> t.version().equals(manifest[0].previous())) ? ""
-							: "there is no release " + manifest[0].previous() + ", which the manifest names"));
+							: Words.bind(Messages.Verification_thereIsNoReleaseWhich, manifest[0].previous())));
 		}
 		Signature[] signature = new Signature[1];
-		checks.add(check("the signature", () -> {
+		checks.add(check(Messages.Verification_theSignature, () -> {
 			signature[0] = look.signature(tag);
 			return signature[0].state() == Signature.State.BAD ? signature[0].toString() : "";
 		}));
-		return new Verification("release " + tag.version(), List.copyOf(checks), signature[0], List.of());
+		return new Verification(Words.bind(Messages.Verification_release, tag.version()), List.copyOf(checks),
+				signature[0], List.of());
 	}
 
 	/** The same, where only a good signature will do. */
@@ -103,7 +106,8 @@ public record Verification(String what, List<Check> checks, Signature signature,
 			return this;
 		}
 		List<Check> more = new ArrayList<>(checks);
-		more.add(new Check("a good signature", "it is wanted, and there is none: " + signature));
+		more.add(new Check(Messages.Verification_aGoodSignature,
+				Words.bind(Messages.Verification_itIsWantedAndThere, signature)));
 		return new Verification(what, List.copyOf(more), signature, notes);
 	}
 
@@ -111,19 +115,19 @@ public record Verification(String what, List<Check> checks, Signature signature,
 	private static String tag(HistoryCheck look, ReleaseTag tag, ReleaseManifest manifest, byte[] bytes)
 			throws IOException {
 		if (!look.isOnBranch(tag.savePoint())) {
-			return "the state that it names, " + tag.savePoint().shortId() + ", is on no branch";
+			return Words.bind(Messages.Verification_theStateThatItNames, tag.savePoint().shortId());
 		}
 		if (look.manifests().stream()
 				.noneMatch(past -> past.version().equals(tag.version())
 						&& past.savePoint().id().equals(tag.savePoint().id())
 						&& java.util.Arrays.equals(past.content(), bytes))) {
-			return "it names " + tag.savePoint().shortId() + ", which is not the save point that brought the manifest";
+			return Words.bind(Messages.Verification_itNamesWhichIsNot, tag.savePoint().shortId());
 		}
 		if (!letters(tag.person()).equals(letters(manifest.signedBy()))) {
-			return "it was made by " + tag.person() + ", and the manifest was signed by " + manifest.signedBy();
+			return Words.bind(Messages.Verification_itWasMadeByAnd, tag.person(), manifest.signedBy());
 		}
 		return tag.message().strip().equals(manifest.message().strip()) ? ""
-				: "its message is not that of the manifest";
+				: Messages.Verification_itsMessageIsNotThat;
 	}
 
 	/** Git leaves some signs out of names. */
@@ -133,12 +137,16 @@ public record Verification(String what, List<Check> checks, Signature signature,
 
 	/** Whether the files in the folder are those of a release, byte by byte; files about releases apart. */
 	public static Verification ofFolder(History history, ReleaseTag tag) {
-		return new Verification("the folder, as release " + tag.version(), List.of(check("files in the folder", () -> {
-			List<String> differing = history.differences(tag.savePoint());
-			return differing.isEmpty() ? ""
-					: "other than released: " + String.join(", ", differing.subList(0, Math.min(5, differing.size())))
-							+ (differing.size() > 5 ? " and " + (differing.size() - 5) + " more" : "");
-		})));
+		return new Verification(Words.bind(Messages.Verification_theFolderAsRelease, tag.version()),
+				List.of(check(Messages.Verification_filesInTheFolder, () -> {
+					List<String> differing = history.differences(tag.savePoint());
+					return differing.isEmpty() ? ""
+							: Words.bind(Messages.Verification_otherThanReleased,
+									String.join(", ", differing.subList(0, Math.min(5, differing.size()))),
+									differing.size() > 5
+											? Words.bind(Messages.Verification_andMore, differing.size() - 5)
+											: "");
+				})));
 	}
 
 	/**
@@ -148,10 +156,10 @@ public record Verification(String what, List<Check> checks, Signature signature,
 	 */
 	public static Verification ofDigest(History history, ReleaseTag tag, String digest) {
 		boolean content = digest.length() == 64;
-		return new Verification("release " + tag.version() + ", by the digest given",
-				List.of(check(content ? "the content" : "the tag", () -> {
+		return new Verification(Words.bind(Messages.Verification_releaseByTheDigestGiven, tag.version()),
+				List.of(check(content ? Messages.Verification_theContent : Messages.Verification_theTag, () -> {
 					String found = content ? history.open(tag.savePoint()).digest() : tag.id();
-					return found.equalsIgnoreCase(digest) ? "" : "it is " + found;
+					return found.equalsIgnoreCase(digest) ? "" : Words.bind(Messages.Verification_itIs, found);
 				})));
 	}
 
@@ -166,7 +174,8 @@ public record Verification(String what, List<Check> checks, Signature signature,
 				checks.add(new Check(r.file(), r.problem()));
 			}
 		} catch (IOException e) {
-			checks.add(new Check(fileOrFolder.toString(), "cannot be read: " + e.getMessage()));
+			checks.add(new Check(fileOrFolder.toString(),
+					Words.bind(Messages.Verification_cannotBeRead, e.getMessage())));
 		}
 		return new Verification(fileOrFolder.toString(), List.copyOf(checks));
 	}
@@ -175,11 +184,11 @@ public record Verification(String what, List<Check> checks, Signature signature,
 		Map<String, String> found = ReleaseBook.otherFiles(history, tag.savePoint());
 		for (Map.Entry<String, String> file : expected.entrySet()) {
 			if (!file.getValue().equals(found.get(file.getKey()))) {
-				return file.getKey() + " is not as the manifest says";
+				return Words.bind(Messages.Verification_isNotAsTheManifest, file.getKey());
 			}
 		}
 		Optional<String> more = found.keySet().stream().filter(path -> !expected.containsKey(path)).findFirst();
-		return more.map(path -> "the manifest does not name " + path).orElse("");
+		return more.map(path -> Words.bind(Messages.Verification_theManifestDoesNotName, path)).orElse("");
 	}
 
 	/** Looks at one thing, and says what is wrong with it. */
@@ -192,7 +201,7 @@ public record Verification(String what, List<Check> checks, Signature signature,
 		try {
 			return new Check(what, looking.problem());
 		} catch (IOException | RuntimeException e) {
-			return new Check(what, "cannot be checked: " + e.getMessage());
+			return new Check(what, Words.bind(Messages.Verification_cannotBeChecked, e.getMessage()));
 		}
 	}
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.measure.SideBySide;
 import org.cairnfield.curation.measure.SideBySide.Figures;
 
@@ -36,18 +37,20 @@ record WorstPlace(double figure, String words) {
 		Stream<Place> places = bySite
 				? measured.sites().stream().map(s -> new Place(s.site(), s.samples(), s.ways().get(0)))
 				: measured.floors().stream()
-						.map(f -> new Place(f.site() + ", floor " + f.level(), f.samples(), f.ways().get(0)));
+						.map(f -> new Place(Words.bind(Messages.WorstPlace_floor, f.site(), f.level()), f.samples(),
+								f.ways().get(0)));
 		List<Place> all = places.toList();
 		List<Place> judged = all.stream().filter(place -> place.samples() >= FEWEST).toList();
 		String few = all.size() == judged.size() ? ""
-				: String.format(Locale.ROOT, "; not judged, with fewer than %d test samples: %s", FEWEST,
+				: String.format(Locale.ROOT, Messages.WorstPlace_notJudgedWithFewerThan, FEWEST,
 						String.join(", ",
 								all.stream().filter(place -> place.samples() < FEWEST).map(Place::name).toList()));
 		Comparator<Place> better = Comparator.comparingDouble(place -> of.applyAsDouble(place.figures()));
 		return judged.stream().max(gate.atMost() ? better : better.reversed())
 				.map(worst -> new WorstPlace(of.applyAsDouble(worst.figures()),
-						worst.name() + ", " + worst.samples() + " test samples; the worst of "
-								+ judged.size() + few))
-				.orElseGet(() -> new WorstPlace(Double.NaN, "no place has " + FEWEST + " test samples" + few));
+						Words.bind(Messages.WorstPlace_testSamplesTheWorstOf, worst.name(), worst.samples(),
+								judged.size(), few)))
+				.orElseGet(() -> new WorstPlace(Double.NaN,
+						Words.bind(Messages.WorstPlace_noPlaceHasTestSamples, FEWEST, few)));
 	}
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.rules.Remedy;
 import org.cairnfield.model.edit.SampleRef;
 import org.cairnfield.model.edit.SamplesCommand;
@@ -57,6 +58,6 @@ final class AverageSamplesCommand extends SamplesCommand {
 
 	@Override
 	protected String label(int samples) {
-		return "Average scans: " + Count.of(samples, "sample");
+		return Words.bind(Messages.AverageSamplesCommand_averageScans, Count.of(samples, "sample"));
 	}
 }

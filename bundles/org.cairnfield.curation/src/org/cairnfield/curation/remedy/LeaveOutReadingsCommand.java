@@ -3,6 +3,7 @@ package org.cairnfield.curation.remedy;
 import java.util.Collection;
 import java.util.Map;
 import java.util.Set;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.edit.SampleRef;
 import org.cairnfield.model.edit.SamplesCommand;
 import org.cairnfield.model.values.Count;
@@ -41,6 +42,6 @@ final class LeaveOutReadingsCommand extends SamplesCommand {
 
 	@Override
 	protected String label(int samples) {
-		return "Leave out readings of " + Count.of(samples, "sample");
+		return Words.bind(Messages.LeaveOutReadingsCommand_leaveOutReadingsOf, Count.of(samples, "sample"));
 	}
 }

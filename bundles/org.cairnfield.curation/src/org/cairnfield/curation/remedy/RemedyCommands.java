@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.rules.Remedy;
 import org.cairnfield.model.AccessPoint;
 import org.cairnfield.model.Archive;
@@ -126,7 +127,8 @@ public final class RemedyCommands {
 						.add(index.address(reading.address()).map(AccessPoint::getId).orElse(reading.address()));
 			});
 		}
-		CompoundCommand all = new CompoundCommand(0, "Leave out " + remedy.size() + " readings");
+		CompoundCommand all = new CompoundCommand(0,
+				Words.bind(Messages.RemedyCommands_leaveOutReadings, remedy.size()));
 		refs.forEach((survey, of) -> all.append(new LeaveOutReadingsCommand(of, goes.get(survey))));
 		return all;
 	}
@@ -135,14 +137,16 @@ public final class RemedyCommands {
 		Map<Survey, List<List<SampleRef>>> bySurvey = new LinkedHashMap<>();
 		remedy.groups().stream().map(this::samples).filter(group -> group.size() > 1)
 				.forEach(group -> bySurvey.computeIfAbsent(group.get(0).survey(), s -> new ArrayList<>()).add(group));
-		CompoundCommand all = new CompoundCommand(0, "Average scans: " + Count.of(remedy.size(), "sample"));
+		CompoundCommand all = new CompoundCommand(0,
+				Words.bind(Messages.RemedyCommands_averageScans, Count.of(remedy.size(), "sample")));
 		bySurvey.values().forEach(groups -> all.append(new AverageSamplesCommand(groups, remedy.reason())));
 		return all;
 	}
 
 	private Command countAs(Remedy.CountAs remedy) {
 		ArchiveIndex index = ArchiveIndex.of(archive);
-		CompoundCommand all = new CompoundCommand(0, "Count " + Count.of(remedy.size(), "access point") + " as others");
+		CompoundCommand all = new CompoundCommand(0, Words.bind(Messages.RemedyCommands_countAsOthers,
+				Count.of(remedy.size(), Messages.RemedyCommands_accessPoint)));
 		remedy.others().forEach((address, other) -> index.address(address).ifPresent(one -> index.address(other)
 				.ifPresent(counted -> all.appendIfCanExecute(new CountAccessPointsAsCommand(List.of(one), counted)))));
 		return all;

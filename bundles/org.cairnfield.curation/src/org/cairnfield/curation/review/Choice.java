@@ -3,6 +3,7 @@ package org.cairnfield.curation.review;
 import java.util.Optional;
 import java.util.Set;
 
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.decide.ReasonCode;
 import org.cairnfield.curation.decide.ReviewState;
 import org.cairnfield.curation.propose.Evidence;
@@ -42,9 +43,9 @@ public enum Choice {
 	String done(int cluster) {
 		return switch (this) {
 		case APPROVE -> "approved";
-		case MOVE -> "moved to cluster " + cluster;
-		case POOL -> "sent to the pool";
-		case FAULTY -> "marked as faulty";
+		case MOVE -> Words.bind(Messages.Choice_movedToCluster, cluster);
+		case POOL -> Messages.Choice_sentToThePool;
+		case FAULTY -> Messages.Choice_markedAsFaulty;
 		case DEFER -> "deferred";
 		};
 	}

@@ -2,6 +2,7 @@ package org.cairnfield.curation.review;
 
 import java.util.List;
 
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.filter.FilterException;
 import org.cairnfield.curation.filter.RowFilter;
 import org.cairnfield.curation.filter.RowFilter.Column;
@@ -16,7 +17,7 @@ public final class QueueFilter {
 	private static final List<Column<Line>> COLUMNS = List.of(
 			Column.texts("id", "SH-0412", line -> line.row().sample()),
 			Column.texts("survey", "sh-spring", line -> line.row().key().survey()),
-			Column.texts("site", "\"Tide House\"", line -> line.row().site()),
+			Column.texts("site", Messages.QueueFilter_tideHouse, line -> line.row().site()),
 			Column.numbers("floor", "", 0, "1", line -> line.row().level() == null ? Double.NaN : line.row().level()),
 			Column.texts("state", "approved", Line::state),
 			Column.numbers("r", "", 2, "0.8", line -> line.row().evidence().strengthR()),
@@ -31,17 +32,17 @@ public final class QueueFilter {
 			Column.texts("warning", "far", line -> line.row().warnings()),
 			Column.texts("carrier", "SH-0413",
 					line -> line.row().evidence().carrier() == null ? "" : line.row().carrier()),
-			Column.texts("assigned", "\"A. Reviewer\"", line -> String.join(", ", line.row().assigned())));
+			Column.texts("assigned", Messages.QueueFilter_aReviewer, line -> String.join(", ", line.row().assigned())));
 
 	/** Lets everything pass. */
 	public static final QueueFilter NONE = new QueueFilter("", null);
 
 	/** The language, a line for each thing to know. */
-	public static final List<String> HELP = List.of("C7                    a word looks into all columns",
+	public static final List<String> HELP = List.of(Messages.QueueFilter_c7AWordLooksInto,
 			"r < 0.8               compare by = != < <= > >=",
-			"warning ~ far         has this in it; !~ has it not", "state = none          nobody has decided",
-			"and  or  not  ( )     put together",
-			"Compare: " + RowFilter.fields(COLUMNS));
+			Messages.QueueFilter_warningFarHasThisIn, Messages.QueueFilter_stateNoneNobodyHasDecided,
+			Messages.QueueFilter_andOrNotPutTogether,
+			Words.bind(Messages.QueueFilter_compare, RowFilter.fields(COLUMNS)));
 
 	private final String text;
 	private final RowFilter<Line> filter;
@@ -54,7 +55,8 @@ public final class QueueFilter {
 	/** @throws FilterException telling where it cannot be understood and what to write */
 	public static QueueFilter parse(String text) throws FilterException {
 		return new QueueFilter(text.strip(),
-				RowFilter.parse(text, COLUMNS, "the queue", line -> line.row().text() + ' ' + line.state()));
+				RowFilter.parse(text, COLUMNS, Messages.QueueFilter_theQueue,
+						line -> line.row().text() + ' ' + line.state()));
 	}
 
 	private static double number(int cluster) {

@@ -2,12 +2,18 @@ package org.cairnfield.curation.review;
 
 import java.util.function.Function;
 
+import org.cairnfield.core.text.Words;
+
 /** By what the queue is divided under headings. */
 public enum QueueGrouping {
 	NONE("nothing", row -> ""),
-	CLUSTER("cluster", row -> "Cluster " + row.cluster().replace("C", "")),
-	BAND("band", row -> row.band().isEmpty() ? "Below all bands" : "Band " + row.band()),
-	MARK("mark", row -> row.evidence().marks().isEmpty() ? "No mark" : "Marked: look closer"),
+	CLUSTER("cluster", row -> Words.bind(Messages.QueueGrouping_cluster, row.cluster().replace("C", ""))),
+	BAND("band",
+			row -> row.band().isEmpty() ? Messages.QueueGrouping_belowAllBands
+					: Words.bind(Messages.QueueGrouping_band, row.band())),
+	MARK("mark",
+			row -> row.evidence().marks().isEmpty() ? Messages.QueueGrouping_noMark
+					: Messages.QueueGrouping_markedLookCloser),
 	FLOOR("floor", QueueRow::floor);
 
 	private final String title;
@@ -29,5 +35,5 @@ public enum QueueGrouping {
 	}
 
 	/** Heading of those without a proposal. */
-	public static final String UNPLACED = "Unplaced: no proposal";
+	public static final String UNPLACED = Messages.QueueGrouping_unplacedNoProposal;
 }

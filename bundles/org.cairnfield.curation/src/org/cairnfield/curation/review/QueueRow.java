@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.StringJoiner;
 
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.decide.LedgerEntry;
 import org.cairnfield.curation.propose.Evidence;
 import org.cairnfield.curation.propose.Warning;
@@ -25,7 +26,7 @@ public record QueueRow(Evidence evidence, String band, String site, Integer leve
 
 	/** Where the sample is said to be, for a person; empty where it is gone. */
 	public String floor() {
-		return level == null ? "" : (site.isEmpty() ? "" : site + ", ") + "floor " + level;
+		return level == null ? "" : Words.bind(Messages.QueueRow_floor, site.isEmpty() ? "" : site + ", ", level);
 	}
 
 	public SampleKey key() {
@@ -60,13 +61,13 @@ public record QueueRow(Evidence evidence, String band, String site, Integer leve
 
 	/** Whether correlation and nearest sample say the same. */
 	private String agreement() {
-		return !evidence.made() ? "–" : evidence.agrees() ? "agree" : "differ !";
+		return !evidence.made() ? "–" : evidence.agrees() ? "agree" : Messages.QueueRow_differ;
 	}
 
 	/** Distance on the floor to the cluster's nearest sample. */
 	public String floorDistance() {
 		return !evidence.made() ? "–"
-				: Double.isNaN(evidence.floorMetres()) ? "▲ none"
+				: Double.isNaN(evidence.floorMetres()) ? Messages.QueueRow_none
 						: doubted(Warning.FAR) + String.format(Locale.ROOT, "%.1f m", evidence.floorMetres());
 	}
 
@@ -118,10 +119,10 @@ public record QueueRow(Evidence evidence, String band, String site, Integer leve
 		StringJoiner text = new StringJoiner("\n");
 		text.add(key() + (floor().isEmpty() ? "" : ", " + floor()));
 		if (evidence.carrier() != null) {
-			text.add("carrier " + evidence.carrier());
+			text.add(Words.bind(Messages.QueueRow_carrier, evidence.carrier()));
 		}
 		if (!assigned.isEmpty()) {
-			text.add("assigned to " + String.join(", ", assigned));
+			text.add(Words.bind(Messages.QueueRow_assignedTo, String.join(", ", assigned)));
 		}
 		evidence.warnings().forEach(warning -> text.add((warning.isMark() ? "▲ " : "· ") + warning.text(evidence)));
 		return text.toString();

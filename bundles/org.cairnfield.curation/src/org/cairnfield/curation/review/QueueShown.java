@@ -5,7 +5,8 @@ import org.cairnfield.curation.decide.Standing;
 
 /** Which samples the queue lists. */
 public enum QueueShown {
-	ALL("all"), LEFT("left to decide"), MINE("assigned to me"), DISPUTED("disagreements"), STALE("stale verdicts"),
+	ALL("all"), LEFT(Messages.QueueShown_leftToDecide), MINE(Messages.QueueShown_assignedToMe),
+	DISPUTED("disagreements"), STALE(Messages.QueueShown_staleVerdicts),
 	DEFERRED("deferred"),
 	DECIDED("decided"), UNPLACED("unplaced");
 

@@ -72,7 +72,7 @@ public final class ReviewQueue {
 				row -> row.evidence().made() && (settings.shown() != QueueShown.MINE || row.isAssignedTo(person)))
 				.toList();
 		return counted.isEmpty() ? ""
-				: String.format(Locale.ROOT, "%,d of %,d left", counted.stream().filter(isLeft).count(),
+				: String.format(Locale.ROOT, Messages.ReviewQueue_ofLeft, counted.stream().filter(isLeft).count(),
 						counted.size());
 	}
 

@@ -6,6 +6,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.decide.RecordedVerdicts;
 import org.cairnfield.curation.decide.Review;
 import org.cairnfield.curation.decide.ReviewRefused;
@@ -210,7 +211,8 @@ public final class ReviewSession {
 		}
 		List<SampleKey> reopened = standings.now().reopenedSince(before);
 		if (reopened.size() == 1 && !reopened.get(0).equals(own)) {
-			message = ReviewMessage.done(reopened.get(0).sample() + " is to be decided again.");
+			message = ReviewMessage
+					.done(Words.bind(Messages.ReviewSession_isToBeDecidedAgain, reopened.get(0).sample()));
 			show(reopened.get(0));
 		}
 		listener.verdictsChanged();
@@ -291,18 +293,18 @@ public final class ReviewSession {
 	public boolean decide(Choice choice) {
 		SampleKey sample = current;
 		if (sample == null || split() == null) {
-			return refuse("Take up a sample of the queue first.");
+			return refuse(Messages.ReviewSession_takeUpASampleOf);
 		}
 		String readOnly = archive.readOnlyReason().orElse(null);
 		if (readOnly != null) {
-			return refuse("Nothing can be decided: " + readOnly + '.');
+			return refuse(Words.bind(Messages.ReviewSession_nothingCanBeDecided, readOnly));
 		}
 		try {
 			Ruling ruling = VerdictRules.ruling(choice, sample, draft, evidence.of(sample));
 			Review review = audit.counting(sample).map(review()::inAudit).orElseGet(this::review);
 			Command command = VerdictRules.command(review, reviewer.person(), sample, standings.of(sample), ruling);
 			if (!archive.run(command)) {
-				return refuse("Nothing to change about " + sample.sample() + '.');
+				return refuse(Words.bind(Messages.ReviewSession_nothingToChangeAbout, sample.sample()));
 			}
 			message = ReviewMessage.done(sample.sample() + ' ' + choice.done(ruling.cluster())
 					+ (ruling.reasonCode() == null ? "" : " (" + ruling.reasonCode() + ')') + '.');
@@ -328,7 +330,7 @@ public final class ReviewSession {
 			if (current == null || split() == null || !archive.run(review().takeBack(current))) {
 				return false;
 			}
-			message = ReviewMessage.done("The verdict on " + current.sample() + " is taken back.");
+			message = ReviewMessage.done(Words.bind(Messages.ReviewSession_theVerdictOnIsTaken, current.sample()));
 			read();
 			listener.verdictsChanged();
 			return true;
@@ -340,7 +342,7 @@ public final class ReviewSession {
 	/** Something was undone; a sample whose verdict has gone is taken in hand again. @param what was undone */
 	public void undone(String what) {
 		refresh(null);
-		say("Undone: " + what + '.');
+		say(Words.bind(Messages.ReviewSession_undone, what));
 	}
 
 	/** Many verdicts were given at once: all is read and listed again. */
@@ -378,9 +380,9 @@ public final class ReviewSession {
 		int rest = audit.of(band).map(plan -> plan.rest().size()).orElse(0);
 		try {
 			if (!archive.run(review().approveBand(band, evidence.marked()))) {
-				return refuse("Band " + band + " has nothing left to approve.");
+				return refuse(Words.bind(Messages.ReviewSession_bandHasNothingLeftTo, band));
 			}
-			changedAtOnce(rest + " proposals of band " + band + " approved after the audit.");
+			changedAtOnce(Words.bind(Messages.ReviewSession_proposalsOfBandApprovedAfter, rest, band));
 			return true;
 		} catch (ReviewRefused e) {
 			return refuse(e.getMessage());

@@ -52,7 +52,7 @@ public interface ReviewedArchive {
 
 			@Override
 			public Optional<String> readOnlyReason() {
-				return Optional.of("no archive is open");
+				return Optional.of(Messages.ReviewedArchive_noArchiveIsOpen);
 			}
 
 			@Override

@@ -14,16 +14,16 @@ final class StandingWords {
 			return "";
 		}
 		return switch (standing.state()) {
-		case UNDECIDED -> standing.hidden() ? "2nd review" : "";
-		case APPROVED -> standing.awaitsSecond() ? "✔ needs 2nd" : "✔ approved";
-		case MOVED -> standing.awaitsSecond() ? "→ needs 2nd" : "→ C" + standing.home().cluster();
-		case POOLED -> standing.awaitsSecond() ? "○ needs 2nd" : "○ pool";
-		case REJECTED -> standing.awaitsSecond() ? "✖ needs 2nd" : "✖ out of map";
-		case DEFERRED -> "… deferred";
-		case DISPUTED -> "≠ disagreement";
-		case STALE -> "▲ stale";
+		case UNDECIDED -> standing.hidden() ? Messages.StandingWords_2ndReview : "";
+		case APPROVED -> standing.awaitsSecond() ? Messages.StandingWords_needs2nd : Messages.StandingWords_approved;
+		case MOVED -> standing.awaitsSecond() ? Messages.StandingWords_needs2nd2 : "→ C" + standing.home().cluster();
+		case POOLED -> standing.awaitsSecond() ? Messages.StandingWords_needs2nd3 : Messages.StandingWords_pool;
+		case REJECTED -> standing.awaitsSecond() ? Messages.StandingWords_needs2nd4 : Messages.StandingWords_outOfMap;
+		case DEFERRED -> Messages.StandingWords_deferred;
+		case DISPUTED -> Messages.StandingWords_disagreement;
+		case STALE -> Messages.StandingWords_stale;
 		case UNPLACED -> "unplaced";
-		case SET_ASIDE -> "∅ set aside";
+		case SET_ASIDE -> Messages.StandingWords_setAside;
 		};
 	}
 }

@@ -2,6 +2,7 @@ package org.cairnfield.curation.review;
 
 import java.util.stream.Collectors;
 
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.decide.Review;
 import org.cairnfield.curation.decide.ReviewRefused;
 import org.cairnfield.curation.decide.ReviewState;
@@ -26,8 +27,8 @@ final class VerdictRules {
 	static Ruling ruling(Choice choice, SampleKey sample, RulingDraft draft, Evidence evidence) {
 		String reason = choice.reason(draft.reason(), evidence);
 		if (choice == Choice.APPROVE && reason == null && evidence != null) {
-			throw new ReviewRefused("the evidence on " + sample.sample() + " warns (" + warnings(evidence)
-					+ "): choose a reason to approve it all the same (T), then press A");
+			throw new ReviewRefused(
+					Words.bind(Messages.VerdictRules_theEvidenceOnWarnsChoose, sample.sample(), warnings(evidence)));
 		}
 		int cluster = choice == Choice.MOVE ? home(sample, draft.home(), evidence) : Ruling.NO_CLUSTER;
 		return new Ruling(choice.decision(), cluster, reason, draft.text());
@@ -41,17 +42,17 @@ final class VerdictRules {
 		if (written.isBlank()) {
 			if (evidence == null || evidence.nearestCluster() < 0) {
 				throw new ReviewRefused(
-						"it is not known which cluster is nearest to " + sample.sample() + ": name one, then press M");
+						Words.bind(Messages.VerdictRules_itIsNotKnownWhich, sample.sample()));
 			}
 			if (evidence.made() && evidence.agrees()) {
-				throw new ReviewRefused("the nearest labelled sample is in cluster " + evidence.cluster()
-						+ " too, which is proposed: press A, or name another cluster, then press M");
+				throw new ReviewRefused(
+						Words.bind(Messages.VerdictRules_theNearestLabelledSampleIs, evidence.cluster()));
 			}
 			return evidence.nearestCluster();
 		}
 		String number = written.strip().replaceFirst("^[Cc]", "");
 		if (!number.matches("\\d{1,9}")) {
-			throw new ReviewRefused("'" + written.strip() + "' is no number of a cluster");
+			throw new ReviewRefused(Words.bind(Messages.VerdictRules_isNoNumberOfA, written.strip()));
 		}
 		return Integer.parseInt(number);
 	}
@@ -67,7 +68,7 @@ final class VerdictRules {
 		if (standing.awaitsSecond()
 				&& standing.first().filter(first -> first.isBy(person) && first.says(ruling)).isPresent()) {
 			throw new ReviewRefused(
-					"you gave the first verdict on " + sample.sample() + ", so somebody else has to give the second");
+					Words.bind(Messages.VerdictRules_youGaveTheFirstVerdict, sample.sample()));
 		}
 		return standing.state() == ReviewState.DISPUTED ? review.resolve(sample, ruling)
 				: review.decide(sample, ruling);

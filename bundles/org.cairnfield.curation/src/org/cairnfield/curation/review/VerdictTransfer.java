@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.decide.CarryOver;
 import org.cairnfield.curation.decide.CarrySource;
 import org.cairnfield.curation.decide.RecordedVerdicts;
@@ -129,20 +130,23 @@ public final class VerdictTransfer {
 	/** Carries over what was looked at, as one change. @return whether it was done; the message has the reason why not */
 	public boolean carry(Preview preview) {
 		if (!isStill(preview.basis)) {
-			return session.refuse("The archive has changed meanwhile; look at what goes over again.");
+			return session.refuse(Messages.VerdictTransfer_theArchiveHasChangedMeanwhile);
 		}
 		if (!session.archive().run(preview.over.command().on(archive()))) {
-			return session.refuse("No verdict of split " + preview.from + " can be carried over.");
+			return session.refuse(Words.bind(Messages.VerdictTransfer_noVerdictOfSplitCan, preview.from));
 		}
-		session.changedAtOnce(text(preview) + " One Undo takes them back.");
+		session.changedAtOnce(Words.bind(Messages.VerdictTransfer_oneUndoTakesThemBack, text(preview)));
 		return true;
 	}
 
 	/** Such as "110 verdicts carried over from shop; those of 14 samples stay behind." */
 	private static String text(Preview preview) {
 		int left = preview.over.left().size();
-		return Count.of(preview.over.carried().size(), "verdict", "verdicts") + " carried over from " + preview.from
-				+ (left == 0 ? "." : "; those of " + Count.of(left, "sample", "samples") + " stay behind.");
+		return Words.bind(Messages.VerdictTransfer_carriedOverFrom,
+				Count.of(preview.over.carried().size(), "verdict", "verdicts"), preview.from,
+				left == 0 ? "."
+						: Words.bind(Messages.VerdictTransfer_thoseOfStayBehind,
+								Count.of(left, "sample", "samples")));
 	}
 
 	/** Asks for the table of verdicts for review outside, with what the person may see; the answer is its number of rows. */
@@ -159,8 +163,8 @@ public final class VerdictTransfer {
 
 	/** The table of a split is written. */
 	public void exported(Path file, String split, int rows) {
-		session.say(Count.of(rows, "row", "rows") + " of split " + split + " written to " + file
-				+ ". Fill in the column decision, then import the table.");
+		session.say(Words.bind(Messages.VerdictTransfer_ofSplitWrittenToFill, Count.of(rows, "row", "rows"), split,
+				file));
 	}
 
 	/** Asks what a table that was filled in would change. */
@@ -180,20 +184,19 @@ public final class VerdictTransfer {
 	/** Takes a table in, as one change; nothing of it where a row is wrong. @return what is wrong */
 	public List<VerdictIntake.Problem> take(Table table) {
 		VerdictIntake intake = table.intake;
-		String rest = Count.of(intake.known(), "was", "were") + " known already, "
-				+ Count.of(intake.blank(), "row", "rows")
-				+ " without a decision.";
+		String rest = Words.bind(Messages.VerdictTransfer_knownAlreadyWithoutADecision,
+				Count.of(intake.known(), "was", "were"), Count.of(intake.blank(), "row", "rows"));
 		if (!intake.problems().isEmpty()) {
-			session.refuse("Nothing was taken in from " + table.file.getFileName() + ": "
-					+ Count.of(intake.problems().size(), "row is", "rows are") + " wrong.");
+			session.refuse(Words.bind(Messages.VerdictTransfer_nothingWasTakenInFrom, table.file.getFileName(), Count
+					.of(intake.problems().size(), Messages.VerdictTransfer_rowIs, Messages.VerdictTransfer_rowsAre)));
 		} else if (!isStill(table.basis)) {
-			session.refuse("The archive has changed while the table was read; take it in again.");
+			session.refuse(Messages.VerdictTransfer_theArchiveHasChangedWhile);
 		} else if (session.archive().run(intake.command().on(archive()))) {
-			session.changedAtOnce(Count.of(intake.taken(), "verdict", "verdicts") + " taken in; " + rest
-					+ " One Undo takes them back."
-					+ (intake.note().isEmpty() ? "" : ' ' + intake.note()));
+			session.changedAtOnce(Words.bind(Messages.VerdictTransfer_takenInOneUndoTakes,
+					Count.of(intake.taken(), "verdict", "verdicts"), rest,
+					intake.note().isEmpty() ? "" : ' ' + intake.note()));
 		} else {
-			session.say("No new verdict in the table; " + rest);
+			session.say(Words.bind(Messages.VerdictTransfer_noNewVerdictInThe, rest));
 		}
 		return intake.problems();
 	}

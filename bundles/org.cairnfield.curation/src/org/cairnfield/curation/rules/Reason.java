@@ -2,6 +2,8 @@ package org.cairnfield.curation.rules;
 
 import java.util.Objects;
 
+import org.cairnfield.core.text.Words;
+
 /**
  * Why a number is what it is.
  *
@@ -17,9 +19,9 @@ public record Reason(Kind kind, String text) {
 		/** It follows from physics, geometry or statistics, or a published standard states it. */
 		STANDARD("standard"),
 		/** So it is usually done. */
-		PRACTICE("common practice"),
+		PRACTICE(Messages.Reason_commonPractice),
 		/** Nothing of the above: a value from memory or by judgement. */
-		JUDGED("judgement, not measured");
+		JUDGED(Messages.Reason_judgementNotMeasured);
 
 		private final String words;
 
@@ -46,7 +48,7 @@ public record Reason(Kind kind, String text) {
 
 	/** @param text what other values did on three simulated campuses with planted faults */
 	public static Reason onCampuses(String text) {
-		return measured("on simulated campuses with planted faults " + text);
+		return measured(Words.bind(Messages.Reason_onSimulatedCampusesWithPlanted, text));
 	}
 
 	public static Reason standard(String text) {

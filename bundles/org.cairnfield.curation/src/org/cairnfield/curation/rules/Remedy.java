@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.values.Count;
 
 /**
@@ -32,7 +33,7 @@ public sealed interface Remedy {
 
 		@Override
 		public String preview() {
-			return "set aside " + Count.of(size(), "sample") + ": " + reason;
+			return Words.bind(Messages.Remedy_setAside, Count.of(size(), "sample"), reason);
 		}
 
 		@Override
@@ -72,8 +73,8 @@ public sealed interface Remedy {
 
 		@Override
 		public String preview() {
-			return "average " + Count.of(groups.stream().mapToInt(List::size).sum(), "sample") + " into "
-					+ groups.size() + ": " + reason;
+			return Words.bind(Messages.Remedy_averageInto,
+					Count.of(groups.stream().mapToInt(List::size).sum(), "sample"), groups.size(), reason);
 		}
 
 		@Override
@@ -90,7 +91,7 @@ public sealed interface Remedy {
 
 		@Override
 		public String preview() {
-			return "set aside " + Count.of(size(), "access point") + ": " + reason;
+			return Words.bind(Messages.Remedy_setAside, Count.of(size(), Messages.Remedy_accessPoint), reason);
 		}
 
 		@Override
@@ -103,7 +104,7 @@ public sealed interface Remedy {
 	record SetAsideSurvey(String surveyId, String reason) implements Remedy {
 		@Override
 		public String preview() {
-			return "set aside survey " + surveyId + ": " + reason;
+			return Words.bind(Messages.Remedy_setAsideSurvey, surveyId, reason);
 		}
 
 		@Override
@@ -120,7 +121,7 @@ public sealed interface Remedy {
 
 		@Override
 		public String preview() {
-			return "exchange x and y of " + Count.of(size(), "sample");
+			return Words.bind(Messages.Remedy_exchangeXAndYOf, Count.of(size(), "sample"));
 		}
 
 		@Override
@@ -137,7 +138,7 @@ public sealed interface Remedy {
 
 		@Override
 		public String preview() {
-			return "put " + Count.of(size(), "sample") + " on floor " + level;
+			return Words.bind(Messages.Remedy_putOnFloor, Count.of(size(), "sample"), level);
 		}
 
 		@Override
@@ -154,8 +155,8 @@ public sealed interface Remedy {
 
 		@Override
 		public String preview() {
-			return "leave out " + Count.of(size(), "reading") + " of "
-					+ Count.of(readings.stream().map(Reading::sampleId).distinct().count(), "sample") + ": " + reason;
+			return Words.bind(Messages.Remedy_leaveOutOf, Count.of(size(), "reading"),
+					Count.of(readings.stream().map(Reading::sampleId).distinct().count(), "sample"), reason);
 		}
 
 		@Override
@@ -176,8 +177,8 @@ public sealed interface Remedy {
 
 		@Override
 		public String preview() {
-			return "count " + Count.of(size(), "access point") + " as " + (size() == 1 ? "another: " : "others: ")
-					+ reason;
+			return Words.bind(Messages.Remedy_countAs, Count.of(size(), Messages.Remedy_accessPoint),
+					size() == 1 ? Messages.Remedy_another : Messages.Remedy_others, reason);
 		}
 
 		@Override
@@ -195,7 +196,7 @@ public sealed interface Remedy {
 	record CorrectDevice(String deviceId, String device, LevelLine line) implements Remedy {
 		@Override
 		public String preview() {
-			return String.format(Locale.ROOT, "correct the levels of %s: %.2f of each, %+.1f dB", device, line.slope(),
+			return String.format(Locale.ROOT, Messages.Remedy_correctTheLevelsOfOf, device, line.slope(),
 					line.shiftDb());
 		}
 
@@ -215,7 +216,7 @@ public sealed interface Remedy {
 	record MapFrom(String siteId, String site, LocalDate from) implements Remedy {
 		@Override
 		public String preview() {
-			return "make the map of " + site + " of surveys from " + from + " on";
+			return Words.bind(Messages.Remedy_makeTheMapOfOf, site, from);
 		}
 
 		@Override
@@ -236,7 +237,7 @@ public sealed interface Remedy {
 
 		@Override
 		public String preview() {
-			return "treat " + RuleWords.list(addresses) + " as one radio";
+			return Words.bind(Messages.Remedy_treatAsOneRadio, RuleWords.list(addresses));
 		}
 
 		@Override
@@ -255,7 +256,7 @@ public sealed interface Remedy {
 	record CalibrateDevice(String deviceId, String device, double offsetDb) implements Remedy {
 		@Override
 		public String preview() {
-			return String.format(Locale.ROOT, "take %.1f dB for the offset of %s", offsetDb, device);
+			return String.format(Locale.ROOT, Messages.Remedy_takeDbForTheOffset, offsetDb, device);
 		}
 
 		@Override

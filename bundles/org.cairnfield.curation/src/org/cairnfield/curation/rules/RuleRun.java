@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.CancellationException;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 
 /**
  * Runs rules over a map, several at a time. A run that is given the result of the one before asks a rule again only
@@ -151,6 +152,6 @@ public final class RuleRun {
 
 	private static RuleOutcome failed(RuntimeException e) {
 		StackTraceElement[] trace = e.getStackTrace();
-		return new RuleOutcome.Failed(e + (trace.length == 0 ? "" : " at " + trace[0]));
+		return new RuleOutcome.Failed(e + (trace.length == 0 ? "" : Words.bind(Messages.RuleRun_at, trace[0])));
 	}
 }

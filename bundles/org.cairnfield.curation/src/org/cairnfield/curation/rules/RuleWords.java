@@ -5,6 +5,8 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 
+import org.cairnfield.core.text.Words;
+
 /** Figures and lists put in words, the same in every locale. */
 public final class RuleWords {
 
@@ -20,7 +22,7 @@ public final class RuleWords {
 
 	/** With one digit behind the point: {@code -4.9 dB}. */
 	public static String decibels(double decibels) {
-		return String.format(Locale.ROOT, "%.1f dB", decibels);
+		return String.format(Locale.ROOT, Messages.RuleWords_db, decibels);
 	}
 
 	/** {@code 12 %}, below ten {@code 1.3 %}. */
@@ -49,9 +51,10 @@ public final class RuleWords {
 		List<String> all = new ArrayList<>(names);
 		if (all.size() <= LISTED) {
 			return all.size() < 2 ? String.join("", all)
-					: String.join(", ", all.subList(0, all.size() - 1)) + " and " + all.get(all.size() - 1);
+					: Words.bind(Messages.RuleWords_and, String.join(", ", all.subList(0, all.size() - 1)),
+							all.get(all.size() - 1));
 		}
-		return String.join(", ", all.subList(0, LISTED - 1)) + " and "
-				+ String.format(Locale.ROOT, "%,d more", all.size() - LISTED + 1);
+		return Words.bind(Messages.RuleWords_and, String.join(", ", all.subList(0, LISTED - 1)),
+				String.format(Locale.ROOT, Messages.RuleWords_more, all.size() - LISTED + 1));
 	}
 }

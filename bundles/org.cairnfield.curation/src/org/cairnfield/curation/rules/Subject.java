@@ -1,5 +1,7 @@
 package org.cairnfield.curation.rules;
 
+import org.cairnfield.core.text.Words;
+
 /** Something that a finding is about. */
 public sealed interface Subject {
 
@@ -99,7 +101,7 @@ public sealed interface Subject {
 	record OfCell(String siteId, String site, int floor, double x, double y, double side) implements Subject {
 		@Override
 		public String label() {
-			return site + " floor " + floor + " " + RuleWords.place(x, y);
+			return Words.bind(Messages.Subject_floor, site, floor, RuleWords.place(x, y));
 		}
 
 		@Override

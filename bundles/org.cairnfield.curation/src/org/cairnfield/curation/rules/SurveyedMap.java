@@ -181,7 +181,8 @@ public final class SurveyedMap {
 
 	/** The name of a sample's device, or {@code no device}. */
 	public String device(int sample) {
-		return map.device(sample) == RadioMap.NO_DEVICE ? "no device" : map.devices().get(map.device(sample));
+		return map.device(sample) == RadioMap.NO_DEVICE ? Messages.SurveyedMap_noDevice
+				: map.devices().get(map.device(sample));
 	}
 
 	/**

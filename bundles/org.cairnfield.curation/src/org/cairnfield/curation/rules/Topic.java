@@ -3,7 +3,8 @@ package org.cairnfield.curation.rules;
 /** What a rule is about. */
 public enum Topic {
 
-	READING("reading"), SAMPLE("sample"), ACCESS_POINT("access point"), DEVICE("device"), COVERAGE("coverage");
+	READING("reading"), SAMPLE("sample"), ACCESS_POINT(Messages.Topic_accessPoint), DEVICE("device"),
+	COVERAGE("coverage");
 
 	private final String title;
 

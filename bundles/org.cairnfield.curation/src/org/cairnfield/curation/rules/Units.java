@@ -10,6 +10,8 @@ import java.util.TreeSet;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 
+import org.cairnfield.core.text.Words;
+
 /** Cuts a map into the units of a scope, and tells whether a unit is what it was. */
 public final class Units {
 
@@ -40,7 +42,7 @@ public final class Units {
 		case ARCHIVE -> Map.of("", IntStream.range(0, map.size()).toArray());
 		case SURVEY -> grouped(map, s -> map.surveys().get(map.survey(s)).id());
 		case SITE -> grouped(map, map::site);
-		case FLOOR -> grouped(map, s -> map.site(s) + ", floor " + map.map().floor(s));
+		case FLOOR -> grouped(map, s -> Words.bind(Messages.Units_floor, map.site(s), map.map().floor(s)));
 		};
 		List<RuleInput> parts = new ArrayList<>();
 		members.forEach((name, samples) -> parts

@@ -4,6 +4,7 @@ import java.util.List;
 import org.cairnfield.core.choose.AutomaticChoice;
 import org.cairnfield.core.correlate.ProposalRule;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.maps.ArchiveMap;
 import org.cairnfield.curation.measure.Measures;
 import org.cairnfield.curation.measure.PackRequest;
@@ -60,10 +61,9 @@ public record FileRun(FileArchive files, int setAside, Split split, List<Automat
 		int left = files.training() - setAside;
 		if (left < 2) {
 			throw new UnfitSurveyException(
-					"a map needs two samples at least, and " + left + " of " + files.keys().length + " can be used: "
-							+ cleaned(setAside, files.training())
-							+ (files.isHeldOut()
-									? "; " + files.tests() + " held out for testing, unless a test survey is given"
+					Words.bind(Messages.FileRun_aMapNeedsTwoSamples, left, files.keys().length,
+							cleaned(setAside, files.training()), files.isHeldOut()
+									? Words.bind(Messages.FileRun_heldOutForTestingUnless, files.tests())
 									: ""));
 		}
 		FileRun run = of(files, setAside, request, rule, workers);
@@ -107,7 +107,7 @@ public record FileRun(FileArchive files, int setAside, Split split, List<Automat
 	}
 
 	private static String cleaned(int setAside, int of) {
-		return setAside + " of " + of + " samples set aside (fewer than " + Math.round(FewReadingsRule.FEWEST.usual())
-				+ " access points heard)";
+		return Words.bind(Messages.FileRun_ofSamplesSetAsideFewer, setAside, of,
+				Math.round(FewReadingsRule.FEWEST.usual()));
 	}
 }

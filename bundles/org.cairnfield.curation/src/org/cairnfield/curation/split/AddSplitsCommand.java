@@ -3,6 +3,7 @@ package org.cairnfield.curation.split;
 import java.util.Collection;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Split;
 import org.eclipse.emf.common.command.AbstractCommand;
@@ -54,8 +55,8 @@ public final class AddSplitsCommand extends AbstractCommand {
 
 	@Override
 	public String getLabel() {
-		return splits.size() == 1 ? "Keep split " + splits.get(0).getId()
-				: "Keep " + splits.size() + " splits: "
-						+ splits.stream().map(Split::getId).collect(Collectors.joining(", "));
+		return splits.size() == 1 ? Words.bind(Messages.AddSplitsCommand_keepSplit, splits.get(0).getId())
+				: Words.bind(Messages.AddSplitsCommand_keepSplits, splits.size(),
+						splits.stream().map(Split::getId).collect(Collectors.joining(", ")));
 	}
 }

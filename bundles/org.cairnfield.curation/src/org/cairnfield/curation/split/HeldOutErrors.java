@@ -46,8 +46,7 @@ final class HeldOutErrors {
 	/** What the errors are of. */
 	String basis() {
 		return String.format(Locale.ROOT,
-				"%d training samples held out by blocks of positions, matched against a split of "
-						+ "the other %d: nearest cluster, nearest sample in it, noise in the cluster of its nearest labelled sample",
+				Messages.HeldOutErrors_trainingSamplesHeldOutBy,
 				asked.size(), kept.size());
 	}
 

@@ -7,6 +7,7 @@ import org.cairnfield.core.distance.Signals;
 import org.cairnfield.core.reduce.Pca;
 import org.cairnfield.core.reduce.SignalMatrix;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 
 /** The samples of a map by their principal components: those that explain a share of the variance. */
 record ReducedPoints(PointSet points, int components) {
@@ -25,7 +26,8 @@ record ReducedPoints(PointSet points, int components) {
 		try {
 			return Pca.of(matrix, Pca.Scaling.CENTRED, workers);
 		} catch (IllegalArgumentException e) {
-			throw new UnfitSurveyException("the survey cannot be reduced: " + e.getMessage());
+			throw new UnfitSurveyException(
+					Words.bind(Messages.ReducedPoints_theSurveyCannotBeReduced, e.getMessage()));
 		}
 	}
 }

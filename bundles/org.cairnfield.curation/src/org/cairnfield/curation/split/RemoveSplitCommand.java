@@ -2,6 +2,7 @@ package org.cairnfield.curation.split;
 
 import java.util.Collection;
 import java.util.List;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Assignment;
 import org.cairnfield.model.Split;
@@ -16,7 +17,7 @@ public final class RemoveSplitCommand extends AbstractCommand {
 	private List<Assignment> assignments = List.of();
 
 	public RemoveSplitCommand(Archive archive, Split split) {
-		super("Remove split " + split.getId());
+		super(Words.bind(Messages.RemoveSplitCommand_removeSplit, split.getId()));
 		this.archive = archive;
 		this.split = split;
 	}

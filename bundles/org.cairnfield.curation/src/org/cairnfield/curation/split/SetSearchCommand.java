@@ -3,6 +3,7 @@ package org.cairnfield.curation.split;
 import java.util.Collection;
 import java.util.List;
 import org.cairnfield.core.match.Search;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.Split;
 import org.eclipse.emf.common.command.AbstractCommand;
 
@@ -10,7 +11,7 @@ import org.eclipse.emf.common.command.AbstractCommand;
 public final class SetSearchCommand extends AbstractCommand {
 
 	/** Why the split is searched that way from then on. */
-	static final String REASON = "set by hand";
+	static final String REASON = Messages.SetSearchCommand_setByHand;
 
 	private final Split split;
 	private final Search search;
@@ -18,7 +19,7 @@ public final class SetSearchCommand extends AbstractCommand {
 	private String reasonBefore;
 
 	public SetSearchCommand(Split split, SearchChoice choice) {
-		super("Set the search of split " + split.getId());
+		super(Words.bind(Messages.SetSearchCommand_setTheSearchOfSplit, split.getId()));
 		this.split = split;
 		search = choice.search();
 	}

@@ -10,6 +10,7 @@ import org.cairnfield.core.choose.AutomaticChoice;
 import org.cairnfield.core.cluster.Clustering;
 import org.cairnfield.core.match.Search;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Cluster;
 import org.cairnfield.model.ModelFactory;
@@ -68,26 +69,26 @@ public final class SplitMaker {
 			try {
 				making.one(SplitNames.ofFloor(plan.name(), floor), floor, made);
 			} catch (UnfitSurveyException e) {
-				made.notes.add(floor + " is left out: " + e.getMessage());
+				made.notes.add(Words.bind(Messages.SplitMaker_isLeftOut, floor, e.getMessage()));
 			}
 		}
 		if (made.splits.isEmpty()) {
-			throw new UnfitSurveyException("no floor within " + plan.scope() + " has samples enough to be split");
+			throw new UnfitSurveyException(Words.bind(Messages.SplitMaker_noFloorWithinHasSamples, plan.scope()));
 		}
 		return made;
 	}
 
 	private static void requireScope(Archive archive, Scope scope) {
 		if (scope.site() != null && archive.getSites().stream().noneMatch(site -> site.getId().equals(scope.site()))) {
-			throw new UnfitSurveyException("the archive has no site '" + scope.site() + "'; its sites are "
-					+ String.join(", ", archive.getSites().stream().map(Site::getId).toList()));
+			throw new UnfitSurveyException(Words.bind(Messages.SplitMaker_theArchiveHasNoSite, scope.site(),
+					String.join(", ", archive.getSites().stream().map(Site::getId).toList())));
 		}
 	}
 
 	private void one(Archive archive, String id, Scope scope, SplitRequest request, Made made, Workers workers) {
 		SplitStudy study = studies.study(archive, scope, request);
 		Parameters chosen = parameters(study, request, workers);
-		made.notes.add(String.format(Locale.ROOT, "%s: ε %.6g, minPts %d; %s: %s", id, chosen.epsilon, chosen.minPts,
+		made.notes.add(String.format(Locale.ROOT, Messages.SplitMaker_minpts, id, chosen.epsilon, chosen.minPts,
 				chosen.search, chosen.reason));
 		made.splits.add(toModel(id, scope, study, study.split(chosen.epsilon, chosen.minPts, workers), chosen.search,
 				chosen.reason,
@@ -102,8 +103,9 @@ public final class SplitMaker {
 	private static Parameters parameters(SplitStudy study, SplitRequest request, Workers workers) {
 		boolean reduced = study.pcaShare().isPresent();
 		int minPts = request.minPts().orElse(reduced ? SplitStudy.USUAL_MIN_PTS : AutomaticChoice.MIN_PTS);
-		String given = request.search().filter(Search.PUBLISHED::equals).isPresent() ? "the published method"
-				: "as asked for";
+		String given = request.search().filter(Search.PUBLISHED::equals).isPresent()
+				? Messages.SplitMaker_thePublishedMethod
+				: Messages.SplitMaker_asAskedFor;
 		if (request.epsilon().isPresent() && request.search().isPresent()) {
 			return new Parameters(request.epsilon().getAsDouble(), minPts, request.search().get(), given,
 					Optional.empty());
@@ -112,7 +114,7 @@ public final class SplitMaker {
 			return new Parameters(request.epsilon().orElse(study.startEpsilon(workers)), minPts,
 					request.search().orElse(Search.PUBLISHED),
 					request.search().isPresent() ? given
-							: "the published method, since searches of a reduced map are not tried",
+							: Messages.SplitMaker_thePublishedMethodSinceSearches,
 					Optional.empty());
 		}
 		AutomaticChoice.Choice choice = request.epsilon().isPresent()
@@ -125,13 +127,14 @@ public final class SplitMaker {
 	/** Why a combination was taken, for a person. */
 	public static String reason(AutomaticChoice.Choice choice, AutomaticChoice.Tried taken) {
 		if (Double.isNaN(taken.meanErrorMetres())) {
-			return "nothing to choose from: "
-					+ (choice.leftOut().isNothing() ? "no samples are close enough to each other to be a cluster"
-							: "no time to try a search");
+			return Words.bind(Messages.SplitMaker_nothingToChooseFrom,
+					choice.leftOut().isNothing() ? Messages.SplitMaker_noSamplesAreCloseEnough
+							: Messages.SplitMaker_noTimeToTryA);
 		}
 		return String.format(Locale.ROOT,
-				"%s of %d tried on %d held-out training samples, mean error %.3f m at %.1f %% of plain matching's comparisons%s",
-				taken.equals(choice.best()) ? "best" : "picked by hand", choice.tried().size(), choice.questions(),
+				Messages.SplitMaker_ofTriedOnHeldOut,
+				taken.equals(choice.best()) ? "best" : Messages.SplitMaker_pickedByHand, choice.tried().size(),
+				choice.questions(),
 				taken.meanErrorMetres(),
 				100 * taken.comparisonShare(), leftOut(choice.leftOut()));
 	}
@@ -148,9 +151,10 @@ public final class SplitMaker {
 			words.add(count(leftOut.holdOuts(), "hold-out"));
 		}
 		if (leftOut.epsilons() > 0) {
-			words.add(leftOut.epsilons() == 1 ? "1 value of ε" : leftOut.epsilons() + " values of ε");
+			words.add(leftOut.epsilons() == 1 ? Messages.SplitMaker_1ValueOf
+					: Words.bind(Messages.SplitMaker_valuesOf, leftOut.epsilons()));
 		}
-		return words.isEmpty() ? "" : "; left out for want of time: " + String.join(", ", words);
+		return words.isEmpty() ? "" : Words.bind(Messages.SplitMaker_leftOutForWantOf, String.join(", ", words));
 	}
 
 	private static String count(int n, String what) {

@@ -12,6 +12,7 @@ import org.cairnfield.core.distance.Representation;
 import org.cairnfield.core.distance.Signals;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.match.Search;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.maps.ArchiveMap;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Split;
@@ -80,8 +81,8 @@ public final class SplitOnMap {
 	public static SplitOnMap of(Archive archive, Split split) {
 		SplitOnMap found = new SplitOnMap(ArchiveMap.of(archive, split.getScope(), SurveyKind.TRAINING), split);
 		if (found.map.size() < 2) {
-			throw new UnfitSurveyException("the map has only " + found.map.size() + " of the " + found.labels.size()
-					+ " samples of split " + split.getId() + "; split it anew");
+			throw new UnfitSurveyException(Words.bind(Messages.SplitOnMap_theMapHasOnlyOf, found.map.size(),
+					found.labels.size(), split.getId()));
 		}
 		return found;
 	}

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.maps.ArchiveMap;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Site;
@@ -34,10 +35,11 @@ public final class SplitScopes {
 			all += samples;
 			entries.add(new Entry(Scope.site(site.getId()), ArchiveMap.nameOf(site), samples));
 			levels.forEach((level, count) -> entries
-					.add(new Entry(Scope.floor(site.getId(), level), ArchiveMap.nameOf(site) + ", floor " + level,
+					.add(new Entry(Scope.floor(site.getId(), level),
+							Words.bind(Messages.SplitScopes_floor, ArchiveMap.nameOf(site), level),
 							count)));
 		}
-		entries.add(0, new Entry(Scope.ARCHIVE, "Archive", all));
+		entries.add(0, new Entry(Scope.ARCHIVE, Messages.SplitScopes_archive, all));
 		return entries;
 	}
 

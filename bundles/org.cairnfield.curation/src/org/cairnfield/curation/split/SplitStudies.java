@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import org.cairnfield.core.distance.Distance;
 import org.cairnfield.core.distance.Representation;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.maps.ArchiveMap;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.SurveyKind;
@@ -47,8 +48,7 @@ public final class SplitStudies {
 		ArchiveMap map = ArchiveMap.of(archive, scope, SurveyKind.TRAINING);
 		if (map.map().size() < 2) {
 			throw new UnfitSurveyException(
-					"a split needs two samples at least, and " + scope + " has " + map.map().size()
-							+ " that are kept in training surveys");
+					Words.bind(Messages.SplitStudies_aSplitNeedsTwoSamples, scope, map.map().size()));
 		}
 		long names = 0;
 		for (int s = 0; s < map.map().size(); s++) {

@@ -19,6 +19,7 @@ import org.cairnfield.core.distance.Distance;
 import org.cairnfield.core.distance.Representation;
 import org.cairnfield.core.distance.Signals;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.maps.ArchiveMap;
 
 /**
@@ -127,19 +128,19 @@ public final class SplitStudy {
 	 * @throws UnfitSurveyException where that is over before there is an ε to be tried, and for a study with principal components, whose splits of held-out samples are not comparable
 	 */
 	public AutomaticChoice.Choice choose(int minPts, Duration most, long seed, Workers workers) {
-		requireNotReduced("ε and search are");
+		requireNotReduced(Messages.SplitStudy_andSearchAre);
 		return answer(() -> {
 			try {
 				return AutomaticChoice.choose(signals, minPts, seed, most, workers);
 			} catch (TooLittleTimeException e) {
-				throw new UnfitSurveyException(e.getMessage() + ": give more time, or ε and minPts");
+				throw new UnfitSurveyException(Words.bind(Messages.SplitStudy_giveMoreTimeOrAnd, e.getMessage()));
 			}
 		}, "choose", minPts, most, seed);
 	}
 
 	/** Likewise the search alone. */
 	public AutomaticChoice.Choice chooseSearch(double epsilon, int minPts, Duration most, long seed, Workers workers) {
-		requireNotReduced("a search is");
+		requireNotReduced(Messages.SplitStudy_aSearchIs);
 		return answer(() -> AutomaticChoice.searchFor(signals, epsilon, minPts, seed, most, workers), "search", epsilon,
 				minPts, most, seed);
 	}
@@ -147,7 +148,7 @@ public final class SplitStudy {
 	private void requireNotReduced(String what) {
 		if (pcaShare.isPresent()) {
 			throw new UnfitSurveyException(
-					what + " not had of a map reduced to principal components: give ε, minPts and a search");
+					Words.bind(Messages.SplitStudy_notHadOfAMap, what));
 		}
 	}
 
@@ -190,7 +191,7 @@ public final class SplitStudy {
 	 * @throws UnfitSurveyException for a study with principal components, whose splits of held-out samples are not comparable
 	 */
 	public SweepTable sweepWithErrors(double[] epsilons, int[] minPts, long seed, Workers workers) {
-		requireNotReduced("errors of a sweep are");
+		requireNotReduced(Messages.SplitStudy_errorsOfASweepAre);
 		return answer(() -> {
 			SweepTable plain = sweep(epsilons, minPts, workers);
 			HeldOutErrors errors = new HeldOutErrors(signals, seed);

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Split;
 import org.cairnfield.model.values.Scope;
@@ -52,14 +53,14 @@ public final class SplitsInRelease {
 		List<Split> found = new ArrayList<>();
 		for (String name : names) {
 			Split split = archive.getSplits().stream().filter(s -> s.getId().equals(name)).findFirst()
-					.orElseThrow(() -> new UnfitSurveyException("the archive has no split '" + name + "'; it has "
-							+ (archive.getSplits().isEmpty() ? "none"
-									: archive.getSplits().stream().map(Split::getId)
-											.collect(Collectors.joining(", ")))));
+					.orElseThrow(
+							() -> new UnfitSurveyException(Words.bind(Messages.SplitsInRelease_theArchiveHasNoSplit,
+									name, archive.getSplits().isEmpty() ? "none"
+											: archive.getSplits().stream().map(Split::getId)
+													.collect(Collectors.joining(", ")))));
 			found.stream().filter(other -> overlap(other.getScope(), split.getScope())).findFirst().ifPresent(other -> {
 				throw new UnfitSurveyException(
-						"a release takes splits of different floors or sites, and " + other.getId() + " and "
-								+ split.getId() + " overlap: choose one of them");
+						Words.bind(Messages.SplitsInRelease_aReleaseTakesSplitsOf, other.getId(), split.getId()));
 			});
 			found.add(split);
 		}
@@ -85,8 +86,8 @@ public final class SplitsInRelease {
 
 		/** @param chosen of that archive */
 		public Choose(Archive archive, Collection<Split> chosen) {
-			super("Take " + chosen.stream().map(Split::getId).collect(Collectors.joining(", "))
-					+ " for the next release");
+			super(Words.bind(Messages.SplitsInRelease_takeForTheNextRelease,
+					chosen.stream().map(Split::getId).collect(Collectors.joining(", "))));
 			this.archive = archive;
 			this.chosen = List.copyOf(chosen);
 		}

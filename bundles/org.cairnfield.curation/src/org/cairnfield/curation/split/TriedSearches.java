@@ -4,13 +4,15 @@ import java.util.List;
 import java.util.Locale;
 import org.cairnfield.core.choose.AutomaticChoice;
 import org.cairnfield.core.match.Search;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.Split;
 
 /** What was tried for ε and search, as people look at it. */
 public final class TriedSearches {
 
 	/** Kinds of searches, by their numbers. */
-	public static final List<String> KINDS = List.of("one level", "one, cut", "two levels", "two, cut");
+	public static final List<String> KINDS = List.of(Messages.TriedSearches_oneLevel, Messages.TriedSearches_oneCut,
+			Messages.TriedSearches_twoLevels, Messages.TriedSearches_twoCut);
 
 	private TriedSearches() {
 	}
@@ -27,7 +29,7 @@ public final class TriedSearches {
 
 	/** How a kept split is searched, and why, without a full stop. */
 	public static String words(Split split) {
-		return split.getSearch() == null ? Search.USUAL + ", as all splits before there was a choice"
+		return split.getSearch() == null ? Words.bind(Messages.TriedSearches_asAllSplitsBeforeThere, Search.USUAL)
 				: split.getSearch() + "; " + split.getSearchReason();
 	}
 }

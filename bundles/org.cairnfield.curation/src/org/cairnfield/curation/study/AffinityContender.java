@@ -11,6 +11,7 @@ import org.cairnfield.core.distance.Signals;
 import org.cairnfield.core.stats.Draw;
 import org.cairnfield.core.stats.Median;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 
 /**
  * Affinity propagation.
@@ -29,7 +30,7 @@ record AffinityContender(double factor, long seed) implements Contender {
 
 	@Override
 	public String setting() {
-		return String.format(Locale.ROOT, "preference %.0f × the median similarity", factor);
+		return String.format(Locale.ROOT, Messages.AffinityContender_preferenceTheMedianSimilarity, factor);
 	}
 
 	@Override
@@ -37,8 +38,9 @@ record AffinityContender(double factor, long seed) implements Contender {
 		AffinityPropagation.Result found = AffinityPropagation.cluster(map,
 				AffinityPropagation.Settings.usual(seed).withPreference(-factor * medianDistance(map)), workers);
 		String landmarks = found.landmarks() == 0 ? ""
-				: found.landmarks() + " landmarks, the others with the nearest exemplar";
-		String unsteady = found.converged() ? "" : "not at rest after " + found.rounds() + " rounds";
+				: Words.bind(Messages.AffinityContender_landmarksTheOthersWithThe, found.landmarks());
+		String unsteady = found.converged() ? ""
+				: Words.bind(Messages.AffinityContender_notAtRestAfterRounds, found.rounds());
 		String note = landmarks + (landmarks.isEmpty() || unsteady.isEmpty() ? "" : ", ") + unsteady;
 		return Optional.of(new SplitSearchable(map, found.clustering(), found.clustering(), asked -> asked, note));
 	}

@@ -8,42 +8,42 @@ import java.util.Optional;
 public enum CommonPractice {
 
 	/** As it is told. */
-	DROPPED_ERROR("Dropping noise raises the mean error by about a quarter", 0.25, false) {
+	DROPPED_ERROR(Messages.CommonPractice_droppingNoiseRaisesTheMean, 0.25, false) {
 		@Override
 		double change(Rows rows) {
 			return rows.dropped.figures().toPlain() - 1;
 		}
 	},
 	/** Likewise. */
-	DROPPED_TIME("Splitting, noise dropped, cuts match time by more than nine tenths", -0.9, true) {
+	DROPPED_TIME(Messages.CommonPractice_splittingNoiseDroppedCutsMatch, -0.9, true) {
 		@Override
 		double change(Rows rows) {
 			return rows.dropped.figures().matchTimeRatio() - 1;
 		}
 	},
 	/** The same without the clock, by what is compared. */
-	DROPPED_COMPARISONS("The same in fingerprints compared", -0.9, true) {
+	DROPPED_COMPARISONS(Messages.CommonPractice_theSameInFingerprintsCompared, -0.9, true) {
 		@Override
 		double change(Rows rows) {
 			return rows.dropped.figures().comparisonShare() - 1;
 		}
 	},
 	/** Likewise. */
-	CORRELATED_ERROR("Giving correlated noise back takes about a tenth off that error", -0.1, false) {
+	CORRELATED_ERROR(Messages.CommonPractice_givingCorrelatedNoiseBackTakes, -0.1, false) {
 		@Override
 		double change(Rows rows) {
 			return rows.correlated.figures().meanErrorM() / rows.dropped.figures().meanErrorM() - 1;
 		}
 	},
 	/** Likewise. */
-	CORRELATED_TIME("That costs about a tenth more match time", 0.1, false) {
+	CORRELATED_TIME(Messages.CommonPractice_thatCostsAboutATenth, 0.1, false) {
 		@Override
 		double change(Rows rows) {
 			return rows.correlated.figures().matchTimeRatio() / rows.dropped.figures().matchTimeRatio() - 1;
 		}
 	},
 	/** Likewise; "multiplies" is taken as doubles at least. */
-	PCA_ERROR("Principal components on top multiply the error", 1, true) {
+	PCA_ERROR(Messages.CommonPractice_principalComponentsOnTopMultiply, 1, true) {
 		@Override
 		double change(Rows rows) {
 			return rows.reduced.figures().meanErrorM() / rows.correlated.figures().meanErrorM() - 1;
@@ -55,11 +55,11 @@ public enum CommonPractice {
 		/** In its direction, and half to twice as much; where more than an amount is said, that amount at least. */
 		MET("met"),
 		/** In its direction, and less. */
-		LESS("direction met, less"),
+		LESS(Messages.CommonPractice_directionMetLess),
 		/** In its direction, and more. */
-		MORE("direction met, more"),
+		MORE(Messages.CommonPractice_directionMetMore),
 		/** Not in its direction. */
-		NOT_MET("not met");
+		NOT_MET(Messages.CommonPractice_notMet);
 
 		private final String word;
 

@@ -21,6 +21,7 @@ import org.cairnfield.core.distance.Signals;
 import org.cairnfield.core.reduce.Pca;
 import org.cairnfield.core.reduce.SignalMatrix;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.split.KDistanceCurve;
 import org.cairnfield.curation.split.UnfitSurveyException;
 
@@ -86,7 +87,7 @@ record DbscanContender(Place place, double pcaShare, Noise noise) implements Con
 
 		@Override
 		public String toString() {
-			return String.format(Locale.ROOT, "ε at %.0f %% of the k-distance curve, minPts %d", 100 * curveShare,
+			return String.format(Locale.ROOT, Messages.DbscanContender_atOfTheKDistance, 100 * curveShare,
 					minPts);
 		}
 	}
@@ -135,7 +136,8 @@ record DbscanContender(Place place, double pcaShare, Noise noise) implements Con
 
 	@Override
 	public String setting() {
-		return place + (pcaShare == 0 ? "" : String.format(Locale.ROOT, ", %.0f %% of the variance", 100 * pcaShare));
+		return place + (pcaShare == 0 ? ""
+				: String.format(Locale.ROOT, Messages.DbscanContender_ofTheVariance, 100 * pcaShare));
 	}
 
 	@Override
@@ -156,7 +158,7 @@ record DbscanContender(Place place, double pcaShare, Noise noise) implements Con
 			Pca pca = Pca.of(matrix, Pca.Scaling.CENTRED, workers);
 			return new DensePoints(pca.scores(matrix, pca.componentsFor(pcaShare)), map.distance());
 		} catch (IllegalArgumentException e) {
-			throw new UnfitSurveyException("too large: " + e.getMessage());
+			throw new UnfitSurveyException(Words.bind(Messages.DbscanContender_tooLarge, e.getMessage()));
 		}
 	}
 }

@@ -17,6 +17,7 @@ import org.cairnfield.core.reduce.OrthogonalSearch;
 import org.cairnfield.core.reduce.PlaceOutputs;
 import org.cairnfield.core.reduce.SignalMatrix;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.maps.ArchiveMap;
 import org.cairnfield.curation.measure.PackCost;
 import org.cairnfield.curation.rules.Remedy;
@@ -49,12 +50,13 @@ public record FewerAccessPoints(List<Step> steps) {
 
 		/** What the archive would do; can be undone. */
 		public Remedy remedy() {
-			return new Remedy.SetAsideAccessPoints(others, "tells little that " + kept + " others do not");
+			return new Remedy.SetAsideAccessPoints(others,
+					Words.bind(Messages.FewerAccessPoints_tellsLittleThatOthersDo, kept));
 		}
 
 		@Override
 		public String toString() {
-			return String.format(Locale.ROOT, "%d access points: %.2f m, %.1f %% compared, %,.0f bytes", kept, errorM,
+			return String.format(Locale.ROOT, Messages.FewerAccessPoints_accessPointsMComparedBytes, kept, errorM,
 					100 * comparisonShare, bytes);
 		}
 	}
@@ -73,7 +75,7 @@ public record FewerAccessPoints(List<Step> steps) {
 		RadioMap map = ArchiveMap.of(archive, Scope.ARCHIVE, SurveyKind.TRAINING).map();
 		if (map.size() < FEWEST_SAMPLES) {
 			throw new UnfitSurveyException(
-					"there are " + map.size() + " samples; to judge access points takes " + FEWEST_SAMPLES);
+					Words.bind(Messages.FewerAccessPoints_thereAreSamplesToJudge, map.size(), FEWEST_SAMPLES));
 		}
 		Signals signals = Signals.of(map);
 		int all = (int) IntStream.range(0, map.accessPointCount()).filter(heard(map)::contains).count();
@@ -86,7 +88,7 @@ public record FewerAccessPoints(List<Step> steps) {
 		Contest fewer = Contest.of(heldOuts, OrthogonalContender.all(map.accessPointCount(), seed), map.size(), seed,
 				shared, workers);
 		if (whole.best().isEmpty()) {
-			throw new UnfitSurveyException("no samples are close enough to each other to be a cluster");
+			throw new UnfitSurveyException(Messages.FewerAccessPoints_noSamplesAreCloseEnough);
 		}
 		List<Step> steps = new ArrayList<>(List.of(step(all, List.of(), whole.best().get(0).score(), map)));
 		int[] kept = fewer.best().stream().mapToInt(entry -> accessPoints(entry.contender())).distinct().sorted()

@@ -14,6 +14,7 @@ import org.cairnfield.core.reduce.KernelReduction;
 import org.cairnfield.core.reduce.PlaceOutputs;
 import org.cairnfield.core.reduce.SignalMatrix;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.split.UnfitSurveyException;
 
 /**
@@ -40,12 +41,14 @@ record KernelContender(int directions, Then then, long seed) implements Contende
 
 	@Override
 	public String setting() {
-		return directions + " directions, " + (then == null ? "a Gaussian process" : then.words());
+		return Words.bind(Messages.KernelContender_directions, directions,
+				then == null ? Messages.KernelContender_aGaussianProcess : then.words());
 	}
 
 	@Override
 	public Optional<Searchable> build(Signals map, Shared shared, Workers workers) {
-		KernelReduction reduction = shared.answer(map, List.of("kernel reduction"), () -> reduction(map, workers));
+		KernelReduction reduction = shared.answer(map, List.of(Messages.KernelContender_kernelReduction),
+				() -> reduction(map, workers));
 		int components = Math.min(directions, reduction.columns());
 		if (then == null) {
 			int landmarks = (int) Math.max(2,
@@ -53,9 +56,10 @@ record KernelContender(int directions, Then then, long seed) implements Contende
 			return Optional.of(new RegressedSearchable(map,
 					RegressedPositions.of(map, reduction, components, landmarks, seed, workers), components));
 		}
-		double[][] scores = shared.answer(map, List.of("kernel scores", components),
+		double[][] scores = shared.answer(map, List.of(Messages.KernelContender_kernelScores, components),
 				() -> reduction.scores(new SignalMatrix(map), components));
-		Then.Basis along = new Then.Basis(components + " directions", map, new DensePoints(scores, Distance.EUCLIDEAN),
+		Then.Basis along = new Then.Basis(Words.bind(Messages.KernelContender_directions2, components), map,
+				new DensePoints(scores, Distance.EUCLIDEAN),
 				KMeans.points(scores, Distance.EUCLIDEAN));
 		return then.cells(along, shared, workers).map(cells -> new SplitSearchable(map, cells.all(), cells.found()));
 	}
@@ -68,7 +72,7 @@ record KernelContender(int directions, Then then, long seed) implements Contende
 							usual.ridge(), LANDMARKS, seed),
 					workers);
 		} catch (IllegalArgumentException e) {
-			throw new UnfitSurveyException("too large: " + e.getMessage());
+			throw new UnfitSurveyException(Words.bind(Messages.KernelContender_tooLarge, e.getMessage()));
 		}
 	}
 }

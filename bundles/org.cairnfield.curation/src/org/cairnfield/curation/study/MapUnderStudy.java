@@ -87,7 +87,7 @@ final class MapUnderStudy {
 		List<StudyRow.Tried> bests = new ArrayList<>();
 		others.stream().filter(row -> row.best() != null).forEach(row -> bests.add(row.best()));
 		if (bests.isEmpty()) {
-			throw new UnfitSurveyException("no method was tried that splits the map");
+			throw new UnfitSurveyException(Messages.MapUnderStudy_noMethodWasTriedThat);
 		}
 		List<StudyRow.Tried> ranked = TrialScore.ranked(bests, StudyRow.Tried::score, signals.size());
 		StudyRow.Tried best = ranked.get(0);
@@ -105,7 +105,7 @@ final class MapUnderStudy {
 			double choiceSeconds, Workers workers) {
 		long begin = System.nanoTime();
 		Searchable built = contender.build(signals, Shared.NOTHING, workers).orElseThrow(
-				() -> new UnfitSurveyException("no samples are close enough to each other to be a cluster"));
+				() -> new UnfitSurveyException(Messages.MapUnderStudy_noSamplesAreCloseEnough));
 		Searchable.Searched ready = built.ready(search, seed, workers);
 		double offlineSeconds = (System.nanoTime() - begin) / 1e9;
 		StudyRow.Figures figures = measure.of(method.code(), ready, ready::bytes, workers);
@@ -124,13 +124,13 @@ final class MapUnderStudy {
 			}
 			List<Contender> contenders = contenders(method);
 			if (contenders.isEmpty()) {
-				throw new UnfitSurveyException("the map has too few access points to choose from");
+				throw new UnfitSurveyException(Messages.MapUnderStudy_theMapHasTooFew);
 			}
 			known = Contest.of(heldOuts, contenders, signals.size(), seed, shared, workers);
 			contests.put(method, known);
 		}
 		if (known.published().isEmpty()) {
-			throw new UnfitSurveyException("no samples are close enough to each other to be a cluster");
+			throw new UnfitSurveyException(Messages.MapUnderStudy_noSamplesAreCloseEnough);
 		}
 		return known;
 	}

@@ -11,6 +11,7 @@ import org.cairnfield.core.choose.HeldOut;
 import org.cairnfield.core.choose.TrialScore;
 import org.cairnfield.core.task.TimeLimit;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.split.SplitMaker;
 import org.cairnfield.curation.split.SplitPlan;
 import org.cairnfield.curation.split.SplitStudies;
@@ -33,10 +34,10 @@ public final class MethodSplits {
 
 	private static final Map<StudyMethod, String> WHY_NOT = Map.of(
 			StudyMethod.K_MEANS_OVERLAP,
-			"its zones overlap, and a split that is kept has each sample in one cluster; keep k-means, and have several cells searched",
+			Messages.MethodSplits_itsZonesOverlapAndA,
 			StudyMethod.ORTHOGONAL_SEARCH,
-			"it leaves access points out, which is for the whole map; set them aside first, then split by DBSCAN",
-			StudyMethod.CHOSEN, "it is a choice, not a method; choose it with \"best\"");
+			Messages.MethodSplits_itLeavesAccessPointsOut,
+			StudyMethod.CHOSEN, Messages.MethodSplits_itIsAChoiceNot);
 
 	private final SplitMaker dbscan = new SplitMaker(new SplitStudies(1));
 	private final SplitStudies studies = new SplitStudies(1);
@@ -45,7 +46,8 @@ public final class MethodSplits {
 	public static Optional<String> whyNot(StudyMethod method) {
 		return KEPT.contains(method) ? Optional.empty()
 				: Optional.of(WHY_NOT.getOrDefault(method,
-						method.isPlain() ? "it splits nothing" : "DBSCAN is what is kept without naming a method"));
+						method.isPlain() ? Messages.MethodSplits_itSplitsNothing
+								: Messages.MethodSplits_dbscanIsWhatIsKept));
 	}
 
 	/** A setting that was found best, and what a split of it looks like. */
@@ -82,10 +84,10 @@ public final class MethodSplits {
 				told.add(told(method.code(), found.entry.score().meanErrorMetres(),
 						found.entry.score().comparisonShare()));
 			} catch (UnfitSurveyException e) {
-				told.add(method.code() + " skipped: " + e.getMessage());
+				told.add(Words.bind(Messages.MethodSplits_skipped, method.code(), e.getMessage()));
 			}
 		}
-		made.notes().add(id + ": held-out error by method: " + String.join("; ", told));
+		made.notes().add(Words.bind(Messages.MethodSplits_heldOutErrorByMethod, id, String.join("; ", told)));
 		double allowed = others.isEmpty() ? 0 : TrialScore.allowedShare(others.get(0).study.map().map().size());
 		Optional<Found> better = others.stream().filter(found -> found.entry.score().comparisonShare() <= allowed)
 				.min(Comparator.comparingDouble(found -> found.entry.score().meanErrorMetres()))
@@ -100,8 +102,8 @@ public final class MethodSplits {
 	}
 
 	private static String told(String method, double metres, double share) {
-		return Double.isNaN(metres) ? method + " finds nothing"
-				: String.format(Locale.ROOT, "%s %.3f m at %.1f %% of the comparisons", method, metres, 100 * share);
+		return Double.isNaN(metres) ? Words.bind(Messages.MethodSplits_findsNothing, method)
+				: String.format(Locale.ROOT, Messages.MethodSplits_mAtOfTheComparisons, method, metres, 100 * share);
 	}
 
 	private Found found(Archive archive, Scope scope, SplitPlan plan, StudyMethod method, Workers workers) {
@@ -118,9 +120,9 @@ public final class MethodSplits {
 						within -> Contest.of(HeldOut.several(study.signals(), seed), contenders, study.signals().size(),
 								seed, Shared.kept(), within))
 				.orElseThrow(() -> new UnfitSurveyException(
-						"too slow: not done in " + plan.request().most().toSeconds() + " s"));
+						Words.bind(Messages.MethodSplits_tooSlowNotDoneIn, plan.request().most().toSeconds())));
 		if (contest.best().isEmpty()) {
-			throw new UnfitSurveyException("no samples are close enough to each other to be a cluster");
+			throw new UnfitSurveyException(Messages.MethodSplits_noSamplesAreCloseEnough);
 		}
 		return new Found(method, contest.best().get(0), contest.best().size(), study);
 	}
@@ -130,12 +132,12 @@ public final class MethodSplits {
 		SplitSearchable built = (SplitSearchable) found.entry.contender()
 				.build(found.study.signals(), Shared.NOTHING, workers)
 				.orElseThrow(
-						() -> new UnfitSurveyException("no samples are close enough to each other to be a cluster"));
+						() -> new UnfitSurveyException(Messages.MethodSplits_noSamplesAreCloseEnough));
 		String how = found.method.code() + ", " + found.entry.contender().setting()
 				+ (built.note().isEmpty() ? "" : " (" + built.note() + ")");
 		TrialScore score = found.entry.score();
 		String reason = String.format(Locale.ROOT,
-				"best of %d tried on held-out training samples, mean error %.3f m at %.1f %% of plain matching's comparisons",
+				Messages.MethodSplits_bestOfTriedOnHeld,
 				found.tried, score.meanErrorMetres(), 100 * score.comparisonShare());
 		Split split = SplitMaker.toModel(id, scope, found.study, new Trial(0, 1, built.found()), found.entry.search(),
 				reason, plan.request().seed());

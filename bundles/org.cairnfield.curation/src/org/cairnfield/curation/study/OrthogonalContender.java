@@ -13,6 +13,7 @@ import org.cairnfield.core.reduce.OrthogonalSearch;
 import org.cairnfield.core.reduce.PlaceOutputs;
 import org.cairnfield.core.reduce.SignalMatrix;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 
 /**
  * The access points that tell most of the place, by orthogonal search; then a split on what they say.
@@ -37,7 +38,7 @@ record OrthogonalContender(int accessPoints, int of, Then then, long seed) imple
 
 	@Override
 	public String setting() {
-		return accessPoints + " of " + of + " access points, " + then.words();
+		return Words.bind(Messages.OrthogonalContender_ofAccessPoints, accessPoints, of, then.words());
 	}
 
 	@Override
@@ -46,7 +47,8 @@ record OrthogonalContender(int accessPoints, int of, Then then, long seed) imple
 		UnaryOperator<RadioMap> heard = asked -> asked
 				.hearing(ap -> reduced.names.contains(asked.accessPoints().get(ap)));
 		return then
-				.cells(new Then.Basis("access points", reduced.signals, PointSet.of(reduced.signals),
+				.cells(new Then.Basis(Messages.OrthogonalContender_accessPoints, reduced.signals,
+						PointSet.of(reduced.signals),
 						KMeansContender.points(reduced.signals)), shared, workers)
 				.map(cells -> new SplitSearchable(reduced.signals, cells.all(), cells.found(), heard, ""));
 	}
@@ -58,7 +60,7 @@ record OrthogonalContender(int accessPoints, int of, Then then, long seed) imple
 	private Reduced reduced(Signals map, Shared shared, Workers workers) {
 		RadioMap whole = map.map();
 		int most = shared.isKept() ? (int) Math.round(SHARES[SHARES.length - 1] * of) : accessPoints;
-		OrthogonalSearch search = shared.answer(map, List.of("orthogonal search"),
+		OrthogonalSearch search = shared.answer(map, List.of(Messages.OrthogonalContender_orthogonalSearch),
 				() -> OrthogonalSearch.of(new SignalMatrix(map), PlaceOutputs.of(whole), Math.max(accessPoints, most),
 						1, workers));
 		Set<Integer> columns = Arrays.stream(search.columns()).limit(accessPoints).boxed().collect(Collectors.toSet());

@@ -10,6 +10,7 @@ import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.match.RegressedPositions;
 import org.cairnfield.core.match.Search;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.measure.MatchTimes;
 import org.cairnfield.curation.measure.TestRun;
 
@@ -41,7 +42,7 @@ record RegressedSearchable(Signals signals, RegressedPositions positions, int co
 
 	@Override
 	public String note() {
-		return positions.landmarks() + " landmarks; nothing is split, and no device pack holds it";
+		return Words.bind(Messages.RegressedSearchable_landmarksNothingIsSplitAnd, positions.landmarks());
 	}
 
 	/** What is asked. */

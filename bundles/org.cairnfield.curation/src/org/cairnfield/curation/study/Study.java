@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import org.cairnfield.core.task.TimeLimit;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.split.UnfitSurveyException;
 
 /**
@@ -94,7 +95,7 @@ public final class Study {
 			}
 			return TimeLimit.of(settings.most()).run(workers, within -> under.row(method, others, within))
 					.orElseGet(() -> under.skipped(method,
-							"too slow: not done in " + settings.most().toMillis() / 1e3 + " s"));
+							Words.bind(Messages.Study_tooSlowNotDoneIn, settings.most().toMillis() / 1e3)));
 		} catch (UnfitSurveyException e) {
 			return under.skipped(method, e.getMessage());
 		}

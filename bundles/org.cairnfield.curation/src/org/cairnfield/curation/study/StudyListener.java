@@ -2,6 +2,8 @@ package org.cairnfield.curation.study;
 
 import java.time.Duration;
 
+import org.cairnfield.core.text.Words;
+
 /** Hears how a study gets on, on the thread that does it. */
 public interface StudyListener {
 
@@ -23,14 +25,14 @@ public interface StudyListener {
 		/** For a person. */
 		@Override
 		public String toString() {
-			return map + ", " + method.code() + " (" + (done + 1) + " of " + of
-					+ (left == null ? "" : ", " + about(left) + " left") + ")";
+			return Words.bind(Messages.StudyListener_of, map, method.code(), done + 1, of,
+					left == null ? "" : Words.bind(Messages.StudyListener_left, about(left)));
 		}
 
 		private static String about(Duration left) {
 			long seconds = left.toSeconds();
-			return seconds < 90 ? "about " + Math.max(1, seconds) + " s"
-					: "about " + Math.round(seconds / 60.0) + " min";
+			return seconds < 90 ? Words.bind(Messages.StudyListener_aboutS, Math.max(1, seconds))
+					: Words.bind(Messages.StudyListener_aboutMin, Math.round(seconds / 60.0));
 		}
 	}
 

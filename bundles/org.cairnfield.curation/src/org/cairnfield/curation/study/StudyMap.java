@@ -7,6 +7,7 @@ import java.util.HexFormat;
 import org.cairnfield.core.choose.PositionBlocks;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.maps.ArchiveMap;
 import org.cairnfield.curation.run.FileArchive;
 import org.cairnfield.curation.split.UnfitSurveyException;
@@ -31,8 +32,7 @@ public record StudyMap(String name, RadioMap training, RadioMap test, boolean is
 	public StudyMap {
 		if (training.size() < FEWEST || test.size() == 0) {
 			throw new UnfitSurveyException(
-					name + ": a study needs " + FEWEST + " samples of the map and a test sample at least; there are "
-							+ training.size() + " and " + test.size());
+					Words.bind(Messages.StudyMap_aStudyNeedsSamplesOf, name, FEWEST, training.size(), test.size()));
 		}
 	}
 

@@ -13,29 +13,29 @@ public enum StudyMethod {
 	/** The stronger baseline. */
 	PLAIN_3W(TestRun.PLAIN_3W, TestRun.HOW_PLAIN_3W, 0.2),
 	/** As published. */
-	DBSCAN("dbscan", "DBSCAN, noise dropped", 6),
+	DBSCAN("dbscan", Messages.StudyMethod_dbscanNoiseDropped, 6),
 	/** The same split, noise given back. */
 	DBSCAN_CORRELATION("dbscan+correlation",
-			"the same split, noise with r ≥ 0.1 in the cluster of the sample that it correlates with", 6),
+			Messages.StudyMethod_theSameSplitNoiseWith, 6),
 	/** Likewise. */
-	DBSCAN_NEAREST("dbscan+nearest", "the same split, noise in the cluster of the nearest labelled sample", 4),
+	DBSCAN_NEAREST("dbscan+nearest", Messages.StudyMethod_theSameSplitNoiseIn, 4),
 	/** Clusters found among principal components. */
-	DBSCAN_PCA("dbscan+pca", "DBSCAN on principal components, correlated noise given back", 6),
+	DBSCAN_PCA("dbscan+pca", Messages.StudyMethod_dbscanOnPrincipalComponents, 6),
 	/** Cells around means. */
 	K_MEANS("k-means", "k-means++", 4),
 	/** The same, widened. */
 	K_MEANS_OVERLAP("k-means-overlap",
-			"k-means++ with zones that overlap: a sample is in that of each centre nearly as near as the nearest", 4),
+			Messages.StudyMethod_kMeansWithZonesThat, 4),
 	/** Exemplars. */
-	AFFINITY("affinity", "affinity propagation", 40),
+	AFFINITY("affinity", Messages.StudyMethod_affinityPropagation, 40),
 	/** Fewer access points. */
 	ORTHOGONAL_SEARCH("orthogonal-search",
-			"access points that explain the place best, then k-means or DBSCAN on what they say", 8),
+			Messages.StudyMethod_accessPointsThatExplainThe, 8),
 	/** Few directions. */
 	KERNEL_REDUCTION("kernel-reduction",
-			"directions that carry the place, then k-means, DBSCAN or a Gaussian process along them", 12),
+			Messages.StudyMethod_directionsThatCarryThePlace, 12),
 	/** What wins on held-out training positions. */
-	CHOSEN("chosen", "the best of all methods and searches on held-out training positions", 2);
+	CHOSEN("chosen", Messages.StudyMethod_theBestOfAllMethods, 2);
 
 	private final String code;
 	private final String how;

@@ -77,7 +77,7 @@ record ZonesContender(KMeansContender means, double tau) implements Contender {
 
 		@Override
 		public String note() {
-			return String.format(Locale.ROOT, "a sample is in %.2f zones on average", zones.zonesPerSample());
+			return String.format(Locale.ROOT, Messages.ZonesContender_aSampleIsInZones, zones.zonesPerSample());
 		}
 	}
 }

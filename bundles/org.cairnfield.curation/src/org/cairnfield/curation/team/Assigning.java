@@ -9,6 +9,7 @@ import java.util.Objects;
 import java.util.stream.Collectors;
 
 import org.cairnfield.archive.history.Person;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.decide.LedgerEntry;
 import org.cairnfield.curation.decide.ReviewRefused;
 import org.cairnfield.curation.propose.Bands;
@@ -48,21 +49,21 @@ public final class Assigning {
 		for (String reviewer : names(reviewers)) {
 			made.add(assignment(reviewer, share));
 		}
-		return adding("Assign " + share + " to " + names(made), made);
+		return adding(Words.bind(Messages.Assigning_assignTo, share, names(made)), made);
 	}
 
 	/** Parts of about the same size, one for each of several reviewers. @throws ReviewRefused where there are fewer than two */
 	public TeamChange equally(List<String> reviewers) {
 		List<String> names = names(reviewers);
 		if (names.size() < 2 || names.size() > Share.MOST_PARTS) {
-			throw new ReviewRefused("equal parts are for two reviewers or more, at most " + Share.MOST_PARTS + "; "
-					+ names.size() + " named");
+			throw new ReviewRefused(
+					Words.bind(Messages.Assigning_equalPartsAreForTwo, Share.MOST_PARTS, names.size()));
 		}
 		List<Assignment> made = new ArrayList<>();
 		for (String reviewer : names) {
 			made.add(assignment(reviewer, new Share.OfPart(made.size() + 1, names.size())));
 		}
-		return adding("Assign equal parts to " + names(made), made);
+		return adding(Words.bind(Messages.Assigning_assignEqualPartsTo, names(made)), made);
 	}
 
 	private static List<String> names(List<String> typed) {
@@ -71,7 +72,7 @@ public final class Assigning {
 			try {
 				String name = Person.named(each).name();
 				if (names.stream().anyMatch(other -> LedgerEntry.isSame(other, name))) {
-					throw new ReviewRefused(name + " is named twice");
+					throw new ReviewRefused(Words.bind(Messages.Assigning_isNamedTwice, name));
 				}
 				names.add(name);
 			} catch (IllegalArgumentException e) {
@@ -79,7 +80,7 @@ public final class Assigning {
 			}
 		}
 		if (names.isEmpty()) {
-			throw new ReviewRefused("name who is to review");
+			throw new ReviewRefused(Messages.Assigning_nameWhoIsToReview);
 		}
 		return names;
 	}
@@ -91,19 +92,19 @@ public final class Assigning {
 	private void requireThere(Share share) {
 		WorkShares shares = WorkShares.of(archive, split, bands);
 		if (shares.proposals() == 0) {
-			throw new ReviewRefused("split " + split.getId() + " has no proposals to assign");
+			throw new ReviewRefused(Words.bind(Messages.Assigning_splitHasNoProposalsTo, split.getId()));
 		}
 		ArchiveIndex index = ArchiveIndex.of(archive);
 		if (share instanceof Share.OfBand of && bands.named(of.band()).isEmpty()) {
-			throw new ReviewRefused("there is no band '" + of.band() + "'; the bands are " + bands);
+			throw new ReviewRefused(Words.bind(Messages.Assigning_thereIsNoBandThe, of.band(), bands));
 		} else if (share instanceof Share.OfSite of && index.site(of.site()).isEmpty()) {
-			throw new ReviewRefused("there is no site with the id '" + of.site() + "'; the sites are " + sites());
+			throw new ReviewRefused(Words.bind(Messages.Assigning_thereIsNoSiteWith, of.site(), sites()));
 		} else if (share instanceof Share.OfFloor of && index.floor(of.site(), of.level()).isEmpty()) {
 			throw new ReviewRefused(
-					"there is no floor '" + of.site() + '/' + of.level() + "'; the sites are " + sites());
+					Words.bind(Messages.Assigning_thereIsNoFloorThe, of.site(), of.level(), sites()));
 		} else if (shares.size(share) == 0) {
 			throw new ReviewRefused(
-					share + " has none of the " + shares.proposals() + " proposals of split " + split.getId());
+					Words.bind(Messages.Assigning_hasNoneOfTheProposals, share, shares.proposals(), split.getId()));
 		}
 	}
 
@@ -116,7 +117,8 @@ public final class Assigning {
 	private Assignment assignment(String reviewer, Share share) {
 		if (Assigned.of(archive, split.getId()).stream()
 				.anyMatch(each -> each.share().equals(share) && LedgerEntry.isSame(each.reviewer(), reviewer))) {
-			throw new ReviewRefused(reviewer + " has " + share + " of split " + split.getId() + " already");
+			throw new ReviewRefused(
+					Words.bind(Messages.Assigning_hasOfSplitAlready, reviewer, share, split.getId()));
 		}
 		Assignment made = ModelFactory.eINSTANCE.createAssignment();
 		made.setSplit(split.getId());
@@ -143,10 +145,11 @@ public final class Assigning {
 	public static TeamChange remove(Archive archive, Collection<String> ids) {
 		List<Assignment> gone = archive.getAssignments().stream().filter(each -> ids.contains(each.getId())).toList();
 		List<Assignment> before = List.copyOf(archive.getAssignments());
-		return new TeamChange(new ChangeCommand("Remove " + Count.of(gone.size(), "assignment"),
-				() -> archive.getAssignments().removeAll(gone), () -> {
-					archive.getAssignments().clear();
-					archive.getAssignments().addAll(before);
-				}, gone.isEmpty() ? List.of() : List.of(archive)));
+		return new TeamChange(
+				new ChangeCommand(Words.bind(Messages.Assigning_remove, Count.of(gone.size(), "assignment")),
+						() -> archive.getAssignments().removeAll(gone), () -> {
+							archive.getAssignments().clear();
+							archive.getAssignments().addAll(before);
+						}, gone.isEmpty() ? List.of() : List.of(archive)));
 	}
 }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Set;
 
 import org.cairnfield.archive.history.Person;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.decide.ReviewRefused;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Comment;
@@ -63,10 +64,10 @@ public final class CommentBook {
 	public TeamChange add(CommentSubject subject, String text, String person) {
 		String plain = text.replaceAll("[\\p{Cntrl}\\p{Cs}\\uFFFE\\uFFFF]+", " ").strip();
 		if (plain.isEmpty()) {
-			throw new ReviewRefused("a comment needs a text");
+			throw new ReviewRefused(Messages.CommentBook_aCommentNeedsAText);
 		}
 		if (plain.length() > LONGEST) {
-			throw new ReviewRefused("a comment has at most " + LONGEST + " characters; this one has " + plain.length());
+			throw new ReviewRefused(Words.bind(Messages.CommentBook_aCommentHasAtMost, LONGEST, plain.length()));
 		}
 		Comment comment = ModelFactory.eINSTANCE.createComment();
 		comment.setSubject(subject.toString());
@@ -75,7 +76,7 @@ public final class CommentBook {
 		comment.setTime(clock.instant());
 		comment.setId(new FreeIds(archive)
 				.next(List.of(comment.getSubject(), plain, comment.getPerson(), comment.getTime().toString())));
-		return new TeamChange(new Adding(comment, "Comment on " + subject.title()));
+		return new TeamChange(new Adding(comment, Words.bind(Messages.CommentBook_commentOn, subject.title())));
 	}
 
 	private static String person(String typed) {
@@ -131,7 +132,7 @@ public final class CommentBook {
 
 		@Override
 		public String getLabel() {
-			return what + (stays() ? ", which is saved and stays" : "");
+			return what + (stays() ? Messages.CommentBook_whichIsSavedAndStays : "");
 		}
 	}
 }

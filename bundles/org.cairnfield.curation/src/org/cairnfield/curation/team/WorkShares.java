@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.decide.LedgerEntry;
 import org.cairnfield.curation.decide.Standings;
 import org.cairnfield.curation.propose.Band;
@@ -153,11 +154,10 @@ public final class WorkShares {
 			shared += names.isEmpty() ? 0 : 1;
 		}
 		return shared == 0 ? ""
-				: shared + " of the " + own.size() + " proposals of " + reviewer + (shared == 1 ? " is" : " are")
-						+ " also assigned to "
-						+ others.entrySet().stream().map(other -> other.getKey() + " (" + other.getValue() + ")")
-								.collect(Collectors.joining(", "))
-						+ '.';
+				: Words.bind(Messages.WorkShares_ofTheProposalsOfAlso, shared, own.size(), reviewer,
+						shared == 1 ? Messages.WorkShares_is : Messages.WorkShares_are,
+						others.entrySet().stream().map(other -> other.getKey() + " (" + other.getValue() + ")")
+								.collect(Collectors.joining(", ")));
 	}
 
 	private Set<SampleKey> samples(List<Assigned> some) {

@@ -23,6 +23,7 @@ import org.cairnfield.core.change.ChangeLimits;
 import org.cairnfield.core.change.SiteChange;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.effect.RemediedMap;
 import org.cairnfield.curation.maps.ArchiveMap;
 import org.cairnfield.curation.rules.LevelLine;
@@ -157,19 +158,20 @@ public final class AgeRemedies {
 			proposed.put(AgeRemedyKind.VANISHED, List.of(setAside(gone)));
 		}
 		if (!successors.isEmpty()) {
-			Remedy counted = new Remedy.CountAs(successors, "replaced by " + day);
+			Remedy counted = new Remedy.CountAs(successors, Words.bind(Messages.AgeRemedies_replacedBy, day));
 			proposed.put(AgeRemedyKind.SUCCESSORS,
 					vanished.isEmpty() ? List.of(counted) : List.of(counted, setAside(vanished)));
 		}
 		proposed.put(AgeRemedyKind.REVISITED,
-				List.of(new Remedy.SetAsideSamples(revisited(places), "measured anew on " + day)));
+				List.of(new Remedy.SetAsideSamples(revisited(places),
+						Words.bind(Messages.AgeRemedies_measuredAnewOn, day))));
 		proposed.put(AgeRemedyKind.START_ANEW, List.of(new Remedy.MapFrom(site.getId(), ArchiveMap.nameOf(site), day)));
 		corrected(then, now, samples).ifPresent(remedy -> proposed.put(AgeRemedyKind.DEVICE, List.of(remedy)));
 		return proposed;
 	}
 
 	private Remedy setAside(List<String> addresses) {
-		return new Remedy.SetAsideAccessPoints(addresses, "not heard on " + day + " where it was before");
+		return new Remedy.SetAsideAccessPoints(addresses, Words.bind(Messages.AgeRemedies_notHeardOnWhereIt, day));
 	}
 
 	private List<String> revisited(SharedPlaces places) {

@@ -37,8 +37,9 @@ public record AgeRemedy(AgeRemedyKind kind, List<Remedy> remedies, int places, S
 	/** What was measured, for a person. */
 	public String effect() {
 		return String.format(Locale.ROOT,
-				"%s: %.2f m before, %.2f m after (95 %% of the change: %+.2f to %+.2f m) at %,d places",
-				isGain() ? "makes positions better" : change.low() > 0 ? "makes positions worse" : "measured: no gain",
+				Messages.AgeRemedy_mBeforeMAfter95,
+				isGain() ? Messages.AgeRemedy_makesPositionsBetter
+						: change.low() > 0 ? Messages.AgeRemedy_makesPositionsWorse : Messages.AgeRemedy_measuredNoGain,
 				before.metres(), after.metres(),
 				change.low(), change.high(), places);
 	}

@@ -5,15 +5,15 @@ import java.util.Locale;
 /** What can be done about a map that a newer survey contradicts. */
 public enum AgeRemedyKind {
 	/** Access points of the map that the newer survey no longer hears are left out of it. */
-	VANISHED("Set vanished ones aside"),
+	VANISHED(Messages.AgeRemedyKind_setVanishedOnesAside),
 	/** Readings of access points that were replaced count for their successors; others that vanished are left out. */
-	SUCCESSORS("Count replaced as successors"),
+	SUCCESSORS(Messages.AgeRemedyKind_countReplacedAsSuccessors),
 	/** Where the newer survey has been, its samples replace older ones. */
-	REVISITED("Replace revisited samples"),
+	REVISITED(Messages.AgeRemedyKind_replaceRevisitedSamples),
 	/** The newer survey alone makes the map. */
-	START_ANEW("Start the map anew"),
+	START_ANEW(Messages.AgeRemedyKind_startTheMapAnew),
 	/** Levels of the newer survey's device come into the map as those of the older ones. */
-	DEVICE("Correct the newer device");
+	DEVICE(Messages.AgeRemedyKind_correctTheNewerDevice);
 
 	private final String title;
 

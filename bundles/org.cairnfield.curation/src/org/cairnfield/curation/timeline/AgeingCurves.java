@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 
 import org.cairnfield.core.series.Series;
+import org.cairnfield.core.text.Words;
 
 /**
  * Errors over time, for a chart.
@@ -35,12 +36,14 @@ public record AgeingCurves(LocalDate start, List<Series> curves, List<Change> ch
 		LocalDate start = steps.isEmpty() ? LocalDate.EPOCH : steps.get(0).date();
 		List<LocalDate> days = steps.stream().map(TimelineStep::date).toList();
 		List<Series> curves = new ArrayList<>();
-		add(curves, "surveys of the date before", start, days, steps.stream().map(TimelineStep::error).toList());
-		add(curves, "first survey", start, days, study.first());
+		add(curves, Messages.AgeingCurves_surveysOfTheDateBefore, start, days,
+				steps.stream().map(TimelineStep::error).toList());
+		add(curves, Messages.AgeingCurves_firstSurvey, start, days, study.first());
 		Map<String, List<AgeingRow>> releases = new LinkedHashMap<>();
 		study.aged().forEach(row -> releases.computeIfAbsent(row.map(), map -> new ArrayList<>()).add(row));
 		releases.forEach(
-				(map, rows) -> add(curves, "release " + map, start, rows.stream().map(AgeingRow::date).toList(),
+				(map, rows) -> add(curves, Words.bind(Messages.AgeingCurves_release, map), start,
+						rows.stream().map(AgeingRow::date).toList(),
 						rows.stream().map(AgeingRow::error).toList()));
 		return new AgeingCurves(start, curves, steps.stream().filter(step -> step.isChanged() && step.error().isKnown())
 				.map(step -> new Change(step.date(), months(start, step.date()), step.error().metres())).toList());

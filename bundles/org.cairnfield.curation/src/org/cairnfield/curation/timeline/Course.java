@@ -2,7 +2,8 @@ package org.cairnfield.curation.timeline;
 
 /** What an access point did over all surveys of a site; in the order in which a table groups them. */
 public enum Course {
-	REPLACED("replaced"), VANISHED("vanished"), MOVED("moved"), APPEARED("appeared"), FLICKERING("comes and goes"),
+	REPLACED("replaced"), VANISHED("vanished"), MOVED("moved"), APPEARED("appeared"),
+	FLICKERING(Messages.Course_comesAndGoes),
 	STEADY("steady");
 
 	private final String word;

@@ -13,6 +13,7 @@ import org.cairnfield.core.change.ChangeLimits;
 import org.cairnfield.core.change.SiteChange;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.maps.ArchiveMap;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Site;
@@ -80,18 +81,21 @@ public record MapAge(String site, LocalDate from, LocalDate until, LocalDate lat
 
 	/** In one sentence or two. */
 	public String words() {
-		String map = from == null ? site + ": the surveys have no date."
-				: site + ": surveys " + (from.equals(until) ? "of " + from : "of " + from + " to " + until)
-						+ (left == 0 ? "" : ", " + Count.of(left, "survey") + " of other days left out") + '.';
+		String map = from == null ? Words.bind(Messages.MapAge_theSurveysHaveNoDate, site)
+				: Words.bind(Messages.MapAge_surveys, site,
+						from.equals(until) ? Words.bind(Messages.MapAge_of, from)
+								: Words.bind(Messages.MapAge_ofTo, from, until),
+						left == 0 ? "" : Words.bind(Messages.MapAge_ofOtherDaysLeftOut, Count.of(left, "survey")));
 		if (change == null) {
 			return map;
 		}
 		String off = error.isKnown()
-				? String.format(Locale.ROOT, "; a map without it is %.1f m off there (%.1f to %.1f)", error.metres(),
+				? String.format(Locale.ROOT, Messages.MapAge_aMapWithoutItIs, error.metres(),
 						error.interval().low(), error.interval().high())
 				: "";
 		int gone = change.with(Fate.VANISHED, Fate.REPLACED).size();
-		return map + " The latest survey, of " + latest + (gone == 0 ? ", hears all access points that it should"
-				: ", no longer hears " + Count.of(gone, "access point") + " of the rest of the map") + off + '.';
+		return Words.bind(Messages.MapAge_theLatestSurveyOf, map, latest, gone == 0
+				? Messages.MapAge_hearsAllAccessPointsThat
+				: Words.bind(Messages.MapAge_noLongerHearsOfThe, Count.of(gone, Messages.MapAge_accessPoint)), off);
 	}
 }

@@ -20,18 +20,18 @@ public record NextPlace(int floor, double x, double y, long days, double goneSha
 	/** Why, for a surveyor. */
 	public String why() {
 		if (gapMetres > 0) {
-			return String.format(Locale.ROOT, "no sample within %.0f m", gapMetres);
+			return String.format(Locale.ROOT, Messages.NextPlace_noSampleWithinM, gapMetres);
 		}
 		List<String> reasons = new ArrayList<>();
 		if (goneShare > 0) {
-			reasons.add(String.format(Locale.ROOT, "%.0f %% of its access points gone", 100 * goneShare));
+			reasons.add(String.format(Locale.ROOT, Messages.NextPlace_ofItsAccessPointsGone, 100 * goneShare));
 		}
 		if (days > 0) {
-			reasons.add(days + (days == 1 ? " day old" : " days old"));
+			reasons.add(days + (days == 1 ? Messages.NextPlace_dayOld : Messages.NextPlace_daysOld));
 		}
 		if (errorMetres >= 1) {
-			reasons.add(String.format(Locale.ROOT, "found %.0f m too far off without it", errorMetres));
+			reasons.add(String.format(Locale.ROOT, Messages.NextPlace_foundMTooFarOff, errorMetres));
 		}
-		return reasons.isEmpty() ? "to check" : String.join(", ", reasons);
+		return reasons.isEmpty() ? Messages.NextPlace_toCheck : String.join(", ", reasons);
 	}
 }

@@ -34,7 +34,7 @@ public record TimelineStudy(Timeline timeline, TimelineTable table, List<SurveyE
 	 * @param releases archives as they were released, by version
 	 */
 	public static TimelineStudy of(Archive archive, Site site, Map<String, Archive> releases, Workers workers) {
-		workers.progress().begin("comparing surveys", 4);
+		workers.progress().begin(Messages.TimelineStudy_comparingSurveys, 4);
 		SurveyMaps surveys = SurveyMaps.of(archive, site, SurveyKind.TRAINING);
 		Timeline timeline = Timeline.of(surveys, site, workers.quietly());
 		workers.progress().advance(1);

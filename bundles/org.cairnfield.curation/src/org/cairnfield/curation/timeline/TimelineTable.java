@@ -13,6 +13,7 @@ import org.cairnfield.core.change.AccessPointFate;
 import org.cairnfield.core.change.Fate;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.stats.Median;
+import org.cairnfield.core.text.Words;
 
 /**
  * All access points of a site over its surveys, those that changed first.
@@ -107,14 +108,15 @@ public record TimelineTable(List<String> surveys, List<AccessPointCourse> rows) 
 				AccessPointFate fate = step.change() == null ? null : step.change().of(address);
 				if (fate != null && fate.fate() == Fate.MOVED) {
 					moved = true;
-					remark = "moved by " + step.date();
+					remark = Words.bind(Messages.TimelineTable_movedBy, step.date());
 				} else if (fate != null && (fate.fate() == Fate.REPLACED || fate.fate() == Fate.VANISHED)) {
 					gone = true;
 					replaced = fate.fate() == Fate.REPLACED;
-					remark = replaced ? "replaced by " + fate.successor() + " by " + step.date()
-							: "gone by " + step.date();
+					remark = replaced
+							? Words.bind(Messages.TimelineTable_replacedByBy, fate.successor(), step.date())
+							: Words.bind(Messages.TimelineTable_goneBy, step.date());
 				} else if (fate != null && fate.fate() == Fate.APPEARED) {
-					remark = "new by " + step.date();
+					remark = Words.bind(Messages.TimelineTable_newBy, step.date());
 				}
 			}
 			boolean[] heard = new boolean[shares.size()];

@@ -7,6 +7,7 @@ import java.util.Optional;
 
 import org.cairnfield.core.change.Fate;
 import org.cairnfield.core.change.SiteChange;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.values.Count;
 
 /** A timeline put in words. */
@@ -22,12 +23,13 @@ public final class TimelineWords {
 		add(parts, change.with(Fate.APPEARED).size(), "new");
 		add(parts, change.with(Fate.REPLACED).size(), "replaced");
 		add(parts, change.with(Fate.MOVED).size(), "moved");
-		return parts.isEmpty() ? "no access point gone, new, replaced or moved" : String.join(", ", parts);
+		return parts.isEmpty() ? Messages.TimelineWords_noAccessPointGoneNew : String.join(", ", parts);
 	}
 
 	private static void add(List<String> parts, int count, String what) {
 		if (count > 0) {
-			parts.add((parts.isEmpty() ? Count.of(count, "access point") : Integer.toString(count)) + ' ' + what);
+			parts.add((parts.isEmpty() ? Count.of(count, Messages.TimelineWords_accessPoint) : Integer.toString(count))
+					+ ' ' + what);
 		}
 	}
 
@@ -35,26 +37,25 @@ public final class TimelineWords {
 	public static String summary(Timeline timeline) {
 		List<TimelineStep> steps = timeline.steps();
 		if (steps.size() < 2) {
-			return steps.isEmpty() ? "No training survey of this site has a date."
-					: "There is one survey only, so nothing can be compared.";
+			return steps.isEmpty() ? Messages.TimelineWords_noTrainingSurveyOfThis
+					: Messages.TimelineWords_thereIsOneSurveyOnly;
 		}
 		Optional<TimelineStep> changed = steps.stream().filter(TimelineStep::isChanged)
 				.reduce((first, second) -> second);
 		if (changed.isEmpty()) {
-			return "No survey tells of a change: from " + steps.get(0).date() + " to "
-					+ steps.get(steps.size() - 1).date()
-					+ " no more access points came and went than usual.";
+			return Words.bind(Messages.TimelineWords_noSurveyTellsOfA, steps.get(0).date(),
+					steps.get(steps.size() - 1).date());
 		}
 		TimelineStep step = changed.get();
 		double usual = steps.stream()
 				.filter(each -> each.date().isBefore(step.date()) && !each.isChanged() && each.error().isKnown())
 				.mapToDouble(each -> each.error().metres()).max().orElse(Double.NaN);
 		String error = !step.error().isKnown() ? ""
-				: String.format(Locale.ROOT, " A map of the surveys before is %.1f m off there (%.1f to %.1f)%s.",
+				: String.format(Locale.ROOT, Messages.TimelineWords_aMapOfTheSurveys,
 						step.error().metres(),
 						step.error().interval().low(), step.error().interval().high(),
 						Double.isNaN(usual) ? ""
-								: String.format(Locale.ROOT, ", at most %.1f m in quiet months before", usual));
-		return "Changed by " + step.date() + ": " + change(step.change()) + '.' + error;
+								: String.format(Locale.ROOT, Messages.TimelineWords_atMostMInQuiet, usual));
+		return Words.bind(Messages.TimelineWords_changedBy, step.date(), change(step.change()), error);
 	}
 }

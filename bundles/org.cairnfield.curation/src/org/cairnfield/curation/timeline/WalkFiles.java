@@ -37,7 +37,7 @@ public final class WalkFiles {
 	 * @throws IOException where the file cannot be written
 	 */
 	public static List<String> geoJson(Path file, Archive archive, List<NextWalk> walks) throws IOException {
-		PointFiles.geoJson(file, "Places to measure next", points(archive, walks),
+		PointFiles.geoJson(file, Messages.WalkFiles_placesToMeasureNext, points(archive, walks),
 				archive.getSites().stream().map(SiteFrames::of).toList());
 		return walks.stream().map(walk -> site(archive, walk)).filter(site -> site.getGeoreference() == null)
 				.map(ModelText::name).toList();

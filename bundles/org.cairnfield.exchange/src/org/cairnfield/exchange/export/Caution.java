@@ -18,12 +18,9 @@ public final class Caution {
 	/** What goes for every map, a paragraph each. */
 	public static List<String> general() {
 		return List.of(
-				"Positions computed from this map are not for safety of life without independent validation. They can be wrong by"
-						+ " many metres, by a floor or by a building, and nothing in this export shows when they are.",
-				"Addresses of access points, places, times and the names of devices and surveyors can be personal data, alone or"
-						+ " joined with other data: an access point may stand in a home or be carried by a person. Local law and qualified"
-						+ " practice decide whether this may be passed on, to whom, and for how long it may be kept.",
-				"A map ages: access points are moved, replaced and switched off. Measure again before relying on an old one.");
+				Messages.Caution_positionsComputedFromThisMap,
+				Messages.Caution_addressesOfAccessPointsPlaces,
+				Messages.Caution_aMapAgesAccessPoints);
 	}
 
 	/**
@@ -33,21 +30,20 @@ public final class Caution {
 	 */
 	public static List<String> leaving(RadioMap map, ExportOptions options) {
 		List<String> lines = new ArrayList<>();
-		lines.add(String.format(Locale.ROOT, "%d samples with their places, at %d sites", map.size(),
+		lines.add(String.format(Locale.ROOT, Messages.Caution_samplesWithTheirPlacesAt, map.size(),
 				map.sites().size()));
-		lines.add(map.accessPointCount() + (options.pseudonyms() == null ? " access points by their addresses"
-				: " access points by pseudonyms: a keyed hash (HMAC-SHA-256) of the address, whose key is not in the export;"
-						+ " whoever has the key can find the addresses again"));
-		lines.add(options.withoutLocal() ? "no locally administered addresses"
-				: "locally administered addresses too, which are often those of phones");
+		lines.add(map.accessPointCount() + (options.pseudonyms() == null ? Messages.Caution_accessPointsByTheirAddresses
+				: Messages.Caution_accessPointsByPseudonymsA));
+		lines.add(options.withoutLocal() ? Messages.Caution_noLocallyAdministeredAddresses
+				: Messages.Caution_locallyAdministeredAddressesToo);
 		lines.add(switch (options.times()) {
-		case FULL -> "times as recorded";
-		case HOUR -> "times to the hour";
-		case DAY -> "times to the day";
-		case MONTH -> "times to the month";
-		case NONE -> "no times";
+		case FULL -> Messages.Caution_timesAsRecorded;
+		case HOUR -> Messages.Caution_timesToTheHour;
+		case DAY -> Messages.Caution_timesToTheDay;
+		case MONTH -> Messages.Caution_timesToTheMonth;
+		case NONE -> Messages.Caution_noTimes;
 		});
-		lines.add(options.withDevices() ? "names of devices" : "no names of devices");
+		lines.add(options.withDevices() ? Messages.Caution_namesOfDevices : Messages.Caution_noNamesOfDevices);
 		return lines;
 	}
 
@@ -59,7 +55,7 @@ public final class Caution {
 	public static String page(String title, List<String> source, RadioMap map, ExportOptions options) {
 		StringBuilder text = new StringBuilder(title).append("\n\n");
 		source.forEach(line -> text.append(line).append('\n'));
-		text.append("\nIn this export:\n");
+		text.append(Messages.Caution_inThisExport);
 		leaving(map, options).forEach(line -> text.append("- ").append(line).append('\n'));
 		general().forEach(paragraph -> text.append('\n').append(wrapped(paragraph)));
 		return text.toString();

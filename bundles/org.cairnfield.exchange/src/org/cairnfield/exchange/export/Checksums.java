@@ -14,6 +14,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
+import org.cairnfield.core.text.Words;
 import org.cairnfield.exchange.AtomicFile;
 import org.cairnfield.model.values.Sha256;
 
@@ -27,7 +28,7 @@ public final class Checksums {
 	public static final String NAME = "SHA256SUMS";
 
 	private static final Pattern LINE = Pattern.compile("([0-9a-f]{64})  ([^/\\\\\\x00-\\x1f]+)");
-	private static final String NOT_NAMED = "is not named in " + NAME;
+	private static final String NOT_NAMED = Words.bind(Messages.Checksums_isNotNamedIn, NAME);
 	private static final String SEAL = "# sealed ";
 
 	private Checksums() {
@@ -65,7 +66,7 @@ public final class Checksums {
 	public static List<Result> verify(Path folder) throws IOException {
 		Path list = folder.resolve(NAME);
 		if (!Files.isRegularFile(list)) {
-			return List.of(new Result(NAME, "is missing: nothing tells what the files were"));
+			return List.of(new Result(NAME, Messages.Checksums_isMissingNothingTellsWhat));
 		}
 		byte[] bytes = Files.readAllBytes(list);
 		String text = new String(bytes, StandardCharsets.UTF_8);
@@ -74,17 +75,17 @@ public final class Checksums {
 				|| !text.equals(text.substring(0, seal) + SEAL
 						+ of(text.substring(0, seal).getBytes(StandardCharsets.UTF_8)) + '\n')
 				|| bytes.length != text.getBytes(StandardCharsets.UTF_8).length) {
-			return List.of(new Result(NAME, "is not as it was written"));
+			return List.of(new Result(NAME, Messages.Checksums_isNotAsItWas));
 		}
 		List<Result> results = new ArrayList<>(List.of(new Result(NAME, "")));
 		for (String line : text.substring(0, seal).lines().toList()) {
 			Matcher entry = LINE.matcher(line);
 			if (!entry.matches()) {
-				return List.of(new Result(NAME, "is not as it was written"));
+				return List.of(new Result(NAME, Messages.Checksums_isNotAsItWas));
 			}
 			Path file = folder.resolve(entry.group(2));
-			String problem = !Files.isRegularFile(file) ? "is missing"
-					: Sha256.of(file).equals(entry.group(1)) ? "" : "is not as it was written";
+			String problem = !Files.isRegularFile(file) ? Messages.Checksums_isMissing
+					: Sha256.of(file).equals(entry.group(1)) ? "" : Messages.Checksums_isNotAsItWas;
 			results.add(new Result(entry.group(2), problem));
 		}
 		results.addAll(unlisted(folder, results));
@@ -106,7 +107,7 @@ public final class Checksums {
 		String name = file.getFileName().toString();
 		List<Result> all = verify(folder);
 		if (!all.get(0).isSound()) {
-			return new Result(name, "cannot be judged: " + NAME + ' ' + all.get(0).problem());
+			return new Result(name, Words.bind(Messages.Checksums_cannotBeJudged, NAME, all.get(0).problem()));
 		}
 		return all.stream().filter(r -> r.file().equals(name)).findFirst()
 				.orElseGet(() -> new Result(name, NOT_NAMED));

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 
+import org.cairnfield.core.text.Words;
 import org.cairnfield.exchange.AtomicFile;
 import org.cairnfield.exchange.IntakeException;
 import org.cairnfield.exchange.LongTable;
@@ -36,8 +37,8 @@ public final class ExportFolder {
 			String caution, Instant written) throws IntakeException {
 		Set<ExportFormat> writable = export.writable(formats);
 		if (writable.isEmpty() && !formats.isEmpty()) {
-			throw new IntakeException(folder, 0, "nothing was exported: no site of the map has a place on Earth",
-					"Give the site a georeference (latitude, longitude, bearing): Edit, Place the site on Earth, or \"locate\" in batch");
+			throw new IntakeException(folder, 0, Messages.ExportFolder_nothingWasExportedNoSite,
+					Messages.ExportFolder_giveTheSiteAGeoreference);
 		}
 		try (PartFolder part = PartFolder.of(folder)) {
 			List<String> names = new ArrayList<>();
@@ -53,8 +54,9 @@ public final class ExportFolder {
 			part.putInPlace(names);
 			return names.stream().map(folder::resolve).toList();
 		} catch (IOException e) {
-			throw new IntakeException(folder, 0, "the export could not be written: " + e.getMessage(),
-					"Name another folder");
+			throw new IntakeException(folder, 0,
+					Words.bind(Messages.ExportFolder_theExportCouldNotBe, e.getMessage()),
+					Messages.ExportFolder_nameAnotherFolder);
 		}
 	}
 

@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.TreeSet;
 
 import org.cairnfield.core.map.RadioMap;
+import org.cairnfield.core.text.Words;
 
 /**
  * A radio map as it leaves, with all that its users may know.
@@ -44,14 +45,13 @@ public record MapExport(String title, RadioMap map, List<String> ids, List<SiteF
 		List<String> lines = new ArrayList<>();
 		Set<ExportFormat> written = writable(asked);
 		asked.stream().filter(format -> !written.contains(format)).sorted()
-				.forEach(format -> lines.add("No " + format + " was written: no site of the map has a place on Earth"));
+				.forEach(format -> lines.add(Words.bind(Messages.MapExport_noWasWrittenNoSite, format)));
 		List<String> nowhere = sitesWithoutPlace();
 		if (!nowhere.isEmpty() && written.contains(ExportFormat.GEOJSON)) {
-			lines.add("Not in the GeoJSON, since they have no place on Earth: " + String.join(", ", nowhere));
+			lines.add(Words.bind(Messages.MapExport_notInTheGeojsonSince, String.join(", ", nowhere)));
 		}
 		if (!nowhere.isEmpty() && written.contains(ExportFormat.GEOPACKAGE)) {
-			lines.add("Without geometry in the GeoPackage, since they have no place on Earth: "
-					+ String.join(", ", nowhere));
+			lines.add(Words.bind(Messages.MapExport_withoutGeometryInTheGeopackage, String.join(", ", nowhere)));
 		}
 		return lines;
 	}

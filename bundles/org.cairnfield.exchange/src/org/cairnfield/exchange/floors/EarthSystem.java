@@ -11,11 +11,12 @@ import org.cairnfield.exchange.IntakeException;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
+import org.cairnfield.core.text.Words;
 
 /** RFC 7946 section 4: coordinates are longitude and latitude in degrees, WGS 84, and nothing else. */
 final class EarthSystem {
 
-	private static final String REMEDY = "Export the plans in WGS 84 (EPSG:4326), longitude before latitude, in degrees";
+	private static final String REMEDY = Messages.EarthSystem_exportThePlansInWgs;
 
 	/** Ends of names that older files give to WGS 84; each of these programs writes longitude first. */
 	private static final List<String> WGS_84 = List.of("CRS84", "EPSG:4326", "EPSG::4326");
@@ -33,9 +34,9 @@ final class EarthSystem {
 					.map(crs -> crs.getAsJsonObject().get("properties"))
 					.filter(JsonElement::isJsonObject).map(properties -> properties.getAsJsonObject().get("name"))
 					.filter(JsonElement::isJsonPrimitive)
-					.map(JsonElement::getAsString).orElse("one without a name");
+					.map(JsonElement::getAsString).orElse(Messages.EarthSystem_oneWithoutAName);
 			if (WGS_84.stream().noneMatch(name::endsWith)) {
-				throw source.refused(text, "its coordinate system is not known: " + name, REMEDY);
+				throw source.refused(text, Words.bind(Messages.EarthSystem_itsCoordinateSystemIsNot, name), REMEDY);
 			}
 		}
 	}
@@ -53,8 +54,9 @@ final class EarthSystem {
 			double longitude = array.get(0).getAsDouble();
 			double latitude = array.get(1).getAsDouble();
 			if (!(Math.abs(longitude) <= 180 && Math.abs(latitude) <= 90)) {
-				throw feature.refused("the position " + array.get(0) + ", " + array.get(1)
-						+ " is outside ±180° of longitude or ±90° of latitude", REMEDY);
+				throw feature.refused(
+						Words.bind(Messages.EarthSystem_thePositionIsOutside180, array.get(0), array.get(1)),
+						REMEDY);
 			}
 			return;
 		}

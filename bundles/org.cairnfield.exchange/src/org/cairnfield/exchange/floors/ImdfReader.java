@@ -12,6 +12,7 @@ import org.cairnfield.exchange.IntakeException;
 
 import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
+import org.cairnfield.core.text.Words;
 
 /**
  * An archive of the Indoor Mapping Data Format, OGC 20-094, by its pages Reference, Manifest, Building, Level, Unit, Opening, Fixture and
@@ -35,36 +36,38 @@ final class ImdfReader {
 	MappedFloors read() throws IntakeException {
 		if (!source.has(LEVELS)) {
 			throw new IntakeException(source.file(), 0,
-					"there is no " + LEVELS + " in it, so this is no IMDF archive, or one without floors",
-					"Give an IMDF archive (OGC 20-094), or a single GeoJSON file");
+					Words.bind(Messages.ImdfReader_thereIsNoInIt, LEVELS),
+					Messages.ImdfReader_giveAnImdfArchiveOgc);
 		}
 		readManifest();
 		Map<String, String> buildings = buildings();
 		Map<String, Level> levels = new TreeMap<>();
 		for (MapFeature feature : MapFeature.of(source, LEVELS)) {
 			if (levels.put(feature.id(), level(feature, buildings)) != null) {
-				throw feature.refused("there are two levels of this id", "Give each an id of its own");
+				throw feature.refused(Messages.ImdfReader_thereAreTwoLevelsOf, Messages.ImdfReader_giveEachAnIdOf);
 			}
 		}
 		if (levels.isEmpty()) {
-			throw source.refused(LEVELS, "there are no levels in it", "Give an archive of a building with floors");
+			throw source.refused(LEVELS, Messages.ImdfReader_thereAreNoLevelsIn, Messages.ImdfReader_giveAnArchiveOfA);
 		}
 		for (String type : List.of("unit", "fixture", "kiosk", "opening")) {
 			draw(type, levels);
 		}
-		return new MappedFloors(source.file(), "IMDF " + VERSION, levels.values().stream().map(Level::mapped)
-				.sorted(Comparator.comparingInt(MappedLevel::ordinal)).toList(), collector.notes());
+		return new MappedFloors(source.file(), Words.bind(Messages.ImdfReader_imdf, VERSION),
+				levels.values().stream().map(Level::mapped)
+						.sorted(Comparator.comparingInt(MappedLevel::ordinal)).toList(),
+				collector.notes());
 	}
 
 	private void readManifest() throws IntakeException {
 		if (!source.has(MANIFEST)) {
-			collector.note(MANIFEST + " is missing: the archive is read as IMDF " + VERSION);
+			collector.note(Words.bind(Messages.ImdfReader_isMissingTheArchiveIs, MANIFEST, VERSION));
 			return;
 		}
 		JsonObject manifest = source.read(MANIFEST);
 		String version = text(manifest, "version").orElse("none");
 		if (!version.equals(VERSION)) {
-			collector.note(MANIFEST + " names version " + version + " of IMDF: the archive is read as " + VERSION);
+			collector.note(Words.bind(Messages.ImdfReader_namesVersionOfImdfThe, MANIFEST, version, VERSION));
 		}
 		language = text(manifest, "language").orElse("");
 	}
@@ -98,8 +101,8 @@ final class ImdfReader {
 	private Level level(MapFeature feature, Map<String, String> buildings) throws IntakeException {
 		requireType(feature, "level");
 		int ordinal = feature.level("ordinal").orElseThrow(
-				() -> feature.refused("its \"ordinal\" is not a whole number",
-						"Give each level its place in the stack, 0 for the ground floor"));
+				() -> feature.refused(Messages.ImdfReader_itsOrdinalIsNotA,
+						Messages.ImdfReader_giveEachLevelItsPlace));
 		boolean isOutdoor = feature.property("outdoor").filter(JsonElement::isJsonPrimitive)
 				.map(JsonElement::getAsBoolean).orElse(false);
 		List<String> in = feature.texts("building_ids").stream().map(id -> buildings.getOrDefault(id, id)).toList();
@@ -116,12 +119,12 @@ final class ImdfReader {
 	/** OGC 20-094, Reference, Features: an id and the type of the feature are required. */
 	private static void requireType(MapFeature feature, String type) throws IntakeException {
 		if (!feature.hasId()) {
-			throw feature.refused("it has no \"id\"", "Give each feature one, as OGC 20-094 requires");
+			throw feature.refused(Messages.ImdfReader_itHasNoId, Messages.ImdfReader_giveEachFeatureOneAs);
 		}
 		String found = feature.member("feature_type").orElse("none");
 		if (!found.equals(type)) {
-			throw feature.refused("its \"feature_type\" is " + found + ", not " + type,
-					"Put features of each type into the file of that type");
+			throw feature.refused(Words.bind(Messages.ImdfReader_itsFeatureTypeIsNot, found, type),
+					Messages.ImdfReader_putFeaturesOfEachType);
 		}
 	}
 
@@ -134,7 +137,7 @@ final class ImdfReader {
 			requireType(feature, type);
 			Level level = feature.text("level_id").map(levels::get).orElse(null);
 			if (level == null) {
-				collector.leaveOut(feature, "its \"level_id\" names no level of the archive");
+				collector.leaveOut(feature, Messages.ImdfReader_itsLevelIdNamesNo);
 				continue;
 			}
 			String category = feature.text("category").orElse("unspecified");

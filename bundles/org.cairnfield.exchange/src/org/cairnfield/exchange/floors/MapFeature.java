@@ -10,6 +10,7 @@ import org.cairnfield.exchange.IntakeException;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
+import org.cairnfield.core.text.Words;
 
 /** A GeoJSON feature (RFC 7946 section 3.2), and what its members say. */
 final class MapFeature {
@@ -25,7 +26,7 @@ final class MapFeature {
 		this.source = source;
 		this.text = text;
 		this.json = json;
-		id = string(json, "id").orElse("number " + (index + 1));
+		id = string(json, "id").orElse(Words.bind(Messages.MapFeature_number, index + 1));
 	}
 
 	/**
@@ -37,14 +38,16 @@ final class MapFeature {
 		JsonObject collection = source.read(text);
 		if (!string(collection, "type").filter("FeatureCollection"::equals).isPresent()
 				|| !(collection.get("features") instanceof JsonArray array)) {
-			throw source.refused(text, "this is no FeatureCollection", "Give one, as RFC 7946 section 3.3 defines it");
+			throw source.refused(text, Messages.MapFeature_thisIsNoFeaturecollection,
+					Messages.MapFeature_giveOneAsRfc7946);
 		}
 		EarthSystem.check(source, text, collection);
 		List<MapFeature> features = new ArrayList<>(array.size());
 		for (JsonElement each : array) {
 			if (!each.isJsonObject() || !string(each.getAsJsonObject(), "type").filter("Feature"::equals).isPresent()) {
-				throw source.refused(text, "number " + (features.size() + 1) + " of the features is none",
-						"Write the file anew");
+				throw source.refused(text,
+						Words.bind(Messages.MapFeature_numberOfTheFeaturesIs, features.size() + 1),
+						Messages.MapFeature_writeTheFileAnew);
 			}
 			MapFeature feature = new MapFeature(source, text, each.getAsJsonObject(), features.size());
 			EarthSystem.check(feature);
@@ -64,11 +67,11 @@ final class MapFeature {
 
 	/** The file and the feature, in words. */
 	String where() {
-		return (text.isEmpty() ? "" : text + ", ") + "feature " + id;
+		return Words.bind(Messages.MapFeature_feature, text.isEmpty() ? "" : text + ", ", id);
 	}
 
 	IntakeException refused(String what, String remedy) {
-		return source.refused(text, "feature " + id + ": " + what, remedy);
+		return source.refused(text, Words.bind(Messages.MapFeature_feature2, id, what), remedy);
 	}
 
 	/** A top-level member beside those of GeoJSON, such as IMDF's "feature_type". */

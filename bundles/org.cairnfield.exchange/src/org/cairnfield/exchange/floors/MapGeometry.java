@@ -7,6 +7,7 @@ import java.util.List;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
+import org.cairnfield.core.text.Words;
 
 /**
  * Polygons and lines of features (RFC 7946 section 3.1). Heights are left out. Rings of either winding are taken, as section 3.1.6 asks,
@@ -14,7 +15,7 @@ import com.google.gson.JsonObject;
  */
 final class MapGeometry {
 
-	private static final String WRITE_ANEW = "Write it as RFC 7946 section 3.1 defines it";
+	private static final String WRITE_ANEW = Messages.MapGeometry_writeItAsRfc7946;
 
 	private MapGeometry() {
 	}
@@ -31,11 +32,12 @@ final class MapGeometry {
 				polygons.add(rings(array(each)));
 			}
 		} else {
-			throw new UnfitShapeException("its geometry is a " + type + ", not a Polygon or MultiPolygon",
-					"Draw its area");
+			throw new UnfitShapeException(Words.bind(Messages.MapGeometry_itsGeometryIsANot, type),
+					Messages.MapGeometry_drawItsArea);
 		}
 		if (polygons.isEmpty()) {
-			throw new UnfitShapeException("its geometry has no polygon", "Draw its area");
+			throw new UnfitShapeException(Messages.MapGeometry_itsGeometryHasNoPolygon,
+					Messages.MapGeometry_drawItsArea);
 		}
 		return polygons;
 	}
@@ -52,7 +54,8 @@ final class MapGeometry {
 				lines.add(line(each));
 			}
 		} else {
-			throw new UnfitShapeException("its geometry is a " + type + ", not a LineString", "Draw it as a line");
+			throw new UnfitShapeException(Words.bind(Messages.MapGeometry_itsGeometryIsANot2, type),
+					Messages.MapGeometry_drawItAsALine);
 		}
 		return lines;
 	}
@@ -64,12 +67,13 @@ final class MapGeometry {
 
 	private static JsonObject geometry(MapFeature feature) throws UnfitShapeException {
 		return feature.geometry()
-				.orElseThrow(() -> new UnfitShapeException("it has no geometry", "Draw its area, or leave it out"));
+				.orElseThrow(() -> new UnfitShapeException(Messages.MapGeometry_itHasNoGeometry,
+						Messages.MapGeometry_drawItsAreaOrLeave));
 	}
 
 	private static String type(JsonObject geometry) {
 		JsonElement type = geometry.get("type");
-		return type != null && type.isJsonPrimitive() ? type.getAsString() : "geometry of no type";
+		return type != null && type.isJsonPrimitive() ? type.getAsString() : Messages.MapGeometry_geometryOfNoType;
 	}
 
 	private static List<double[][]> rings(JsonArray array) throws UnfitShapeException {
@@ -78,7 +82,7 @@ final class MapGeometry {
 			rings.add(wound(ring(line(each)), rings.isEmpty()));
 		}
 		if (rings.isEmpty()) {
-			throw new UnfitShapeException("a polygon has no ring", WRITE_ANEW);
+			throw new UnfitShapeException(Messages.MapGeometry_aPolygonHasNoRing, WRITE_ANEW);
 		}
 		return rings;
 	}
@@ -108,9 +112,9 @@ final class MapGeometry {
 	private static double[][] ring(double[][] closed) throws UnfitShapeException {
 		if (!Arrays.equals(closed[0], closed[closed.length - 1])) {
 			throw new UnfitShapeException(
-					"a ring is open: it ends at " + position(closed[closed.length - 1]) + ", not where it began, at "
-							+ position(closed[0]),
-					"Repeat the first position at its end");
+					Words.bind(Messages.MapGeometry_aRingIsOpenIt, position(closed[closed.length - 1]),
+							position(closed[0])),
+					Messages.MapGeometry_repeatTheFirstPositionAt);
 		}
 		List<double[]> corners = new ArrayList<>();
 		for (int i = 0; i < closed.length - 1; i++) {
@@ -119,8 +123,8 @@ final class MapGeometry {
 			}
 		}
 		if (corners.size() < 3) {
-			throw new UnfitShapeException("a ring has " + corners.size() + " corners, and encloses nothing",
-					"Draw at least three corners");
+			throw new UnfitShapeException(Words.bind(Messages.MapGeometry_aRingHasCornersAnd, corners.size()),
+					Messages.MapGeometry_drawAtLeastThreeCorners);
 		}
 		return corners.toArray(double[][]::new);
 	}
@@ -132,14 +136,15 @@ final class MapGeometry {
 	private static double[][] line(JsonElement element) throws UnfitShapeException {
 		JsonArray array = array(element);
 		if (array.size() < 2) {
-			throw new UnfitShapeException("a line has fewer than two positions", WRITE_ANEW);
+			throw new UnfitShapeException(Messages.MapGeometry_aLineHasFewerThan, WRITE_ANEW);
 		}
 		double[][] line = new double[array.size()][];
 		for (int i = 0; i < line.length; i++) {
 			JsonArray position = array(array.get(i));
 			if (position.size() < 2 || !EarthSystem.isNumber(position.get(0))
 					|| !EarthSystem.isNumber(position.get(1))) {
-				throw new UnfitShapeException("a position is not two numbers: " + brief(position), WRITE_ANEW);
+				throw new UnfitShapeException(Words.bind(Messages.MapGeometry_aPositionIsNotTwo, brief(position)),
+						WRITE_ANEW);
 			}
 			line[i] = new double[] { position.get(0).getAsDouble() + 0.0, position.get(1).getAsDouble() + 0.0 };
 		}
@@ -148,7 +153,7 @@ final class MapGeometry {
 
 	private static JsonArray array(JsonElement element) throws UnfitShapeException {
 		if (element == null || !element.isJsonArray()) {
-			throw new UnfitShapeException("its coordinates are not lists of positions", WRITE_ANEW);
+			throw new UnfitShapeException(Messages.MapGeometry_itsCoordinatesAreNotLists, WRITE_ANEW);
 		}
 		return element.getAsJsonArray();
 	}

@@ -32,6 +32,7 @@ import com.google.gson.Strictness;
 import com.google.gson.stream.JsonReader;
 import com.google.gson.stream.JsonToken;
 import com.google.gson.stream.MalformedJsonException;
+import org.cairnfield.core.text.Words;
 
 /** The JSON texts of a file, of a folder or of a ZIP archive, by name and within limits. */
 final class MapSource implements AutoCloseable {
@@ -68,10 +69,11 @@ final class MapSource implements AutoCloseable {
 				source = new MapSource(file, true);
 				source.openFolder();
 			} else if (!Files.exists(file)) {
-				throw new IntakeException(file, 0, "there is no such file or folder", "Check the name");
+				throw new IntakeException(file, 0, Messages.MapSource_thereIsNoSuchFile,
+						Messages.MapSource_checkTheName);
 			} else if (!Files.isRegularFile(file)) { // reading a pipe might never end
-				throw new IntakeException(file, 0, "this is neither a file nor a folder",
-						"Name an IMDF archive, its folder, or a GeoJSON file");
+				throw new IntakeException(file, 0, Messages.MapSource_thisIsNeitherAFile,
+						Messages.MapSource_nameAnImdfArchiveIts);
 			} else if (isZip(file)) {
 				source = new MapSource(file, true);
 				source.openZip();
@@ -113,8 +115,9 @@ final class MapSource implements AutoCloseable {
 	private void openZip() throws IOException, IntakeException {
 		zip = new ZipFile(file.toFile(), StandardCharsets.UTF_8);
 		if (zip.size() > MOST_ENTRIES) {
-			throw new IntakeException(file, 0, "the archive has " + zip.size() + " files, more than " + MOST_ENTRIES,
-					"Give an IMDF archive, which has one file for each type of feature");
+			throw new IntakeException(file, 0,
+					Words.bind(Messages.MapSource_theArchiveHasFilesMore, zip.size(), MOST_ENTRIES),
+					Messages.MapSource_giveAnImdfArchiveWhich);
 		}
 		for (Enumeration<? extends ZipEntry> all = zip.entries(); all.hasMoreElements();) {
 			ZipEntry entry = all.nextElement();
@@ -122,8 +125,8 @@ final class MapSource implements AutoCloseable {
 			List<String> steps = List.of(name.split("/", -1));
 			if (name.startsWith("/") || name.indexOf('\\') >= 0 || name.indexOf(':') >= 0 || steps.contains("..")) {
 				throw new IntakeException(file, 0,
-						"the archive has a file called '" + name + "', which points out of it",
-						"Do not trust this archive: ask whoever made it for another one");
+						Words.bind(Messages.MapSource_theArchiveHasAFile, name),
+						Messages.MapSource_doNotTrustThisArchive);
 			}
 			if (!entry.isDirectory() && !name.startsWith("__MACOSX/")) {
 				add(steps.get(steps.size() - 1), () -> zip.getInputStream(entry));
@@ -135,8 +138,8 @@ final class MapSource implements AutoCloseable {
 		String key = name.toLowerCase(Locale.ROOT);
 		if ((key.endsWith(".json") || key.endsWith(".geojson")) && !key.startsWith(".")
 				&& texts.put(key, opener) != null) {
-			throw new IntakeException(file, 0, "there are two files called '" + key + "'",
-					"Leave one of them in the archive");
+			throw new IntakeException(file, 0, Words.bind(Messages.MapSource_thereAreTwoFilesCalled, key),
+					Messages.MapSource_leaveOneOfThemIn);
 		}
 	}
 
@@ -165,22 +168,20 @@ final class MapSource implements AutoCloseable {
 			budget -= bytes.length;
 			if (bytes.length > LARGEST_TEXT_MEBI * MEBI || budget < 0) {
 				throw refused(name,
-						"there is more text than a floor plan needs: over " + LARGEST_TEXT_MEBI
-								+ " MiB in one file, or "
-								+ LARGEST_SUM_MEBI + " MiB in all",
-						"Give the plans of one building, without what is not on its floors");
+						Words.bind(Messages.MapSource_thereIsMoreTextThan, LARGEST_TEXT_MEBI, LARGEST_SUM_MEBI),
+						Messages.MapSource_giveThePlansOfOne);
 			}
 			JsonElement json = parse(bytes);
 			if (!json.isJsonObject()) {
-				throw refused(name, "this is no GeoJSON: it does not begin with an object",
-						"Give a FeatureCollection, as RFC 7946 defines it");
+				throw refused(name, Messages.MapSource_thisIsNoGeojsonIt,
+						Messages.MapSource_giveAFeaturecollectionAsRfc);
 			}
 			return json.getAsJsonObject();
 		} catch (IOException e) {
 			throw unreadable(file, name, e);
 		} catch (JsonParseException e) {
-			throw refused(name, "this is no JSON that can be read: " + reason(e),
-					"Write the file anew: it may have been cut off on its way");
+			throw refused(name, Words.bind(Messages.MapSource_thisIsNoJsonThat, reason(e)),
+					Messages.MapSource_writeTheFileAnewIt);
 		}
 	}
 
@@ -194,7 +195,7 @@ final class MapSource implements AutoCloseable {
 		reader.setStrictness(Strictness.STRICT);
 		JsonElement json = JsonParser.parseReader(reader);
 		if (!isAtEnd(reader)) {
-			throw new JsonParseException("something follows its end");
+			throw new JsonParseException(Messages.MapSource_somethingFollowsItsEnd);
 		}
 		return json;
 	}
@@ -210,16 +211,16 @@ final class MapSource implements AutoCloseable {
 	/** In words of ours: those of the library are for programmers. */
 	private static String reason(JsonParseException e) {
 		if (e.getCause() instanceof CharacterCodingException) {
-			return "it is not in UTF-8";
+			return Messages.MapSource_itIsNotInUtf;
 		}
 		if (e.getCause() == null) {
 			return e.getMessage();
 		}
 		String message = String.valueOf(e.getCause().getMessage());
 		Matcher place = PLACE.matcher(message);
-		return message.startsWith("Nesting limit") ? "it is nested too deeply"
-				: message.startsWith("End of input") || !place.find() ? "it ends too early"
-						: "something is wrong at line " + place.group(1) + ", column " + place.group(2);
+		return message.startsWith("Nesting limit") ? Messages.MapSource_itIsNestedTooDeeply
+				: message.startsWith("End of input") || !place.find() ? Messages.MapSource_itEndsTooEarly
+						: Words.bind(Messages.MapSource_somethingIsWrongAtLine, place.group(1), place.group(2));
 	}
 
 	/** Something about one of the texts. */
@@ -231,14 +232,15 @@ final class MapSource implements AutoCloseable {
 		String which = name.isEmpty() ? "" : name + ": ";
 		if (e instanceof ZipException) {
 			return new IntakeException(file, 0,
-					which + "the archive is damaged or locked by a password (" + e.getMessage() + ")",
-					"Fetch it again, and without a password");
+					Words.bind(Messages.MapSource_theArchiveIsDamagedOr, which, e.getMessage()),
+					Messages.MapSource_fetchItAgainAndWithout);
 		}
 		if (e instanceof AccessDeniedException) {
-			return new IntakeException(file, 0, which + "it may not be read", "Ask for the right to read it");
+			return new IntakeException(file, 0, Words.bind(Messages.MapSource_itMayNotBeRead, which),
+					Messages.MapSource_askForTheRightTo);
 		}
-		return new IntakeException(file, 0, which + "reading failed (" + e.getMessage() + ")",
-				"Check the disk and try again");
+		return new IntakeException(file, 0, Words.bind(Messages.MapSource_readingFailed, which, e.getMessage()),
+				Messages.MapSource_checkTheDiskAndTry);
 	}
 
 	@Override

@@ -9,6 +9,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 
+import org.cairnfield.core.text.Words;
 import org.cairnfield.exchange.IntakeException;
 
 /**
@@ -58,7 +59,7 @@ final class PlainReader {
 				points++;
 			} else if (ordinal.isEmpty()) {
 				collector.leaveOut(feature,
-						"none of its properties " + String.join(", ", FLOOR) + " is a whole number");
+						Words.bind(Messages.PlainReader_noneOfItsPropertiesIs, String.join(", ", FLOOR)));
 			} else {
 				add(feature, levels.computeIfAbsent(new Stack(ordinal.get(), first(feature, BUILDING).orElse("")),
 						stack -> new Level()));
@@ -66,11 +67,11 @@ final class PlainReader {
 		}
 		if (levels.isEmpty()) {
 			throw new IntakeException(source.file(), 0,
-					"none of its " + features.size() + " features is an area or a line with a floor",
-					"Give each a property \"level\" with the number of its floor, 0 for the ground floor");
+					Words.bind(Messages.PlainReader_noneOfItsFeaturesIs, features.size()),
+					Messages.PlainReader_giveEachAPropertyLevel);
 		}
 		if (points > 0) {
-			collector.note(points + " points are left out: plans are areas and lines");
+			collector.note(Words.bind(Messages.PlainReader_pointsAreLeftOutPlans, points));
 		}
 		List<MappedLevel> mapped = new ArrayList<>();
 		for (Map.Entry<Stack, Level> each : levels.entrySet()) {
@@ -114,7 +115,9 @@ final class PlainReader {
 		} else {
 			level.unnamed.forEach(each -> collector.add(level.shapes, each, DrawnAs.ROOM));
 		}
-		return new MappedLevel(level.feature == null ? "of ordinal " + stack.ordinal() : level.feature, stack.ordinal(),
+		return new MappedLevel(
+				level.feature == null ? Words.bind(Messages.PlainReader_ofOrdinal, stack.ordinal()) : level.feature,
+				stack.ordinal(),
 				level.name,
 				stack.building().isEmpty() ? List.of() : List.of(stack.building()), false, level.extent, level.shapes);
 	}

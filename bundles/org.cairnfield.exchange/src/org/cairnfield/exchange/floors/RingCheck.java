@@ -2,6 +2,8 @@ package org.cairnfield.exchange.floors;
 
 import java.util.List;
 
+import org.cairnfield.core.text.Words;
+
 /** Whether rings can bound a floor. */
 final class RingCheck {
 
@@ -16,12 +18,14 @@ final class RingCheck {
 		for (List<double[][]> polygon : polygons) {
 			double[][] ring = polygon.get(0);
 			if (ring.length > MOST_CORNERS) {
-				throw new UnfitShapeException("its outline has " + ring.length + " corners, more than " + MOST_CORNERS,
-						"Simplify the outline");
+				throw new UnfitShapeException(
+						Words.bind(Messages.RingCheck_itsOutlineHasCornersMore, ring.length, MOST_CORNERS),
+						Messages.RingCheck_simplifyTheOutline);
 			}
 			requireSimple(ring);
 			if (MapGeometry.twiceArea(ring) == 0) {
-				throw new UnfitShapeException("its outline encloses nothing", "Draw it anew");
+				throw new UnfitShapeException(Messages.RingCheck_itsOutlineEnclosesNothing,
+						Messages.RingCheck_drawItAnew);
 			}
 		}
 	}
@@ -34,9 +38,9 @@ final class RingCheck {
 			for (int j = i + 2; j < n - (i == 0 ? 1 : 0); j++) {
 				if (cross(a, b, ring[j], ring[(j + 1) % n])) {
 					throw new UnfitShapeException(
-							"its outline crosses itself, the side from " + MapGeometry.position(a) + " that from "
-									+ MapGeometry.position(ring[j]),
-							"Draw its corners in order, once around");
+							Words.bind(Messages.RingCheck_itsOutlineCrossesItselfThe, MapGeometry.position(a),
+									MapGeometry.position(ring[j])),
+							Messages.RingCheck_drawItsCornersInOrder);
 				}
 			}
 		}

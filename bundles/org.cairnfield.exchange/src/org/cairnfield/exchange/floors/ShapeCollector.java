@@ -3,6 +3,8 @@ package org.cairnfield.exchange.floors;
 import java.util.ArrayList;
 import java.util.List;
 
+import org.cairnfield.core.text.Words;
+
 /**
  * What is drawn on levels, as it is read. What bounds a floor must be right, or the whole file is refused; what is only drawn is left
  * out where it is not, and told.
@@ -18,7 +20,7 @@ final class ShapeCollector {
 	List<String> notes() {
 		List<String> all = new ArrayList<>(notes);
 		if (leftOut > NAMED) {
-			all.add((leftOut - NAMED) + " more features are left out for reasons like these");
+			all.add(Words.bind(Messages.ShapeCollector_moreFeaturesAreLeftOut, leftOut - NAMED));
 		}
 		return all;
 	}
@@ -30,7 +32,7 @@ final class ShapeCollector {
 	/** Says why a feature is not drawn. */
 	void leaveOut(MapFeature feature, String why) {
 		if (leftOut++ < NAMED) {
-			notes.add(feature.where() + " is left out: " + why);
+			notes.add(Words.bind(Messages.ShapeCollector_isLeftOut, feature.where(), why));
 		}
 	}
 

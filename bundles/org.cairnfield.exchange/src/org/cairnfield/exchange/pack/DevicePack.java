@@ -8,6 +8,7 @@ import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.match.Search;
 import org.cairnfield.core.match.SplitMap;
 import org.cairnfield.core.match.SplitMatcher;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.exchange.export.Pseudonyms;
 
 /**
@@ -48,7 +49,7 @@ public final class DevicePack {
 		}
 		for (int s = 0; s < map.size(); s++) {
 			if (map.floor(s) != (byte) map.floor(s)) {
-				throw new PackLimitException("a device pack holds floors from -128 to 127, not " + map.floor(s));
+				throw new PackLimitException(Words.bind(Messages.DevicePack_aDevicePackHoldsFloors, map.floor(s)));
 			}
 		}
 		PackedMap packed = PackedMap.of(split, settings.levelStepDb());

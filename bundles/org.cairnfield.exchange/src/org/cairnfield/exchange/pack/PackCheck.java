@@ -6,6 +6,8 @@ import java.security.NoSuchAlgorithmException;
 import java.util.Arrays;
 import java.util.zip.CRC32;
 
+import org.cairnfield.core.text.Words;
+
 /**
  * Refuses what is no sound device pack. Afterwards every offset, count, column and cell in it leads where it should, even if
  * somebody who means harm made it: the checksums only show accidents. Belongs to {@link PackReader} and, like it, depends on
@@ -83,7 +85,7 @@ final class PackCheck {
 		for (int s = 0; s < sites; s++) {
 			site(PackReader.originBytes(unsigned(4)));
 		}
-		begins(32, "access points");
+		begins(32, Messages.PackCheck_accessPoints);
 		addresses();
 		begins(36, "centroids");
 		for (int c = 0; c < clusters; c++) {
@@ -94,21 +96,21 @@ final class PackCheck {
 		int table = take(8L * (clusters + 1));
 		begins(44, "samples");
 		samples(table);
-		require(at == end, "something follows the samples");
+		require(at == end, Messages.PackCheck_somethingFollowsTheSamples);
 	}
 
 	private void settings() {
-		require(pack.get(21) >= -120 && pack.get(21) <= 0, "the lowest level is not within -120 and 0 dBm");
-		within("step of levels", pack.get(22), 16);
-		within("number of voters", pack.get(23), 100);
-		within("number of clusters searched", pack.get(24), 100);
-		within("number of parts that centroids count in", pack.get(25), 16);
-		require(unsigned(26) >= 10, "the unit of positions is less than 10 mm");
+		require(pack.get(21) >= -120 && pack.get(21) <= 0, Messages.PackCheck_theLowestLevelIsNot);
+		within(Messages.PackCheck_stepOfLevels, pack.get(22), 16);
+		within(Messages.PackCheck_numberOfVoters, pack.get(23), 100);
+		within(Messages.PackCheck_numberOfClustersSearched, pack.get(24), 100);
+		within(Messages.PackCheck_numberOfPartsThatCentroids, pack.get(25), 16);
+		require(unsigned(26) >= 10, Messages.PackCheck_theUnitOfPositionsIs);
 	}
 
 	private static void within(String what, int value, int most) {
 		if (value < 1 || value > most) {
-			throw unsound(what + " is " + value + ", not 1 to " + most);
+			throw unsound(Words.bind(Messages.PackCheck_isNot1To, what, value, most));
 		}
 	}
 
@@ -116,7 +118,7 @@ final class PackCheck {
 		int from = take(2L * originBytes + 1);
 		for (int i = 0; i < 2; i++) {
 			long mm = originBytes == 4 ? pack.getInt(from + 4 * i) : pack.getLong(from + 8 * i);
-			require(mm >= -FARTHEST_MM && mm <= FARTHEST_MM, "an origin is too far away");
+			require(mm >= -FARTHEST_MM && mm <= FARTHEST_MM, Messages.PackCheck_anOriginIsTooFar);
 		}
 		take(pack.get(at - 1) & 0xFF);
 	}
@@ -125,7 +127,7 @@ final class PackCheck {
 		int from = take(8L * accessPoints);
 		for (int a = 1; a < accessPoints; a++) {
 			require(Long.compareUnsigned(pack.getLong(from + 8 * (a - 1)), pack.getLong(from + 8 * a)) < 0,
-					"access points do not ascend");
+					Messages.PackCheck_accessPointsDoNotAscend);
 		}
 	}
 
@@ -139,11 +141,11 @@ final class PackCheck {
 			column(unsigned(from + 6 + 4 * i));
 			sum += unsigned(from + 8 + 4 * i);
 		}
-		require(sum == (pack.getInt(from + 2) & 0xFFFFFFFFL), "sum of a centroid is not that of its values");
+		require(sum == (pack.getInt(from + 2) & 0xFFFFFFFFL), Messages.PackCheck_sumOfACentroidIs);
 	}
 
 	private void column(int column) {
-		require(column < accessPoints && inList[column] != list, "a list has a column that there is not, or one twice");
+		require(column < accessPoints && inList[column] != list, Messages.PackCheck_aListHasAColumn);
 		inList[column] = list;
 	}
 
@@ -151,11 +153,11 @@ final class PackCheck {
 		if (pack.getInt(56) == 0) {
 			return;
 		}
-		require(unsigned(4) != PackReader.VERSION_1, "groups in version 1");
+		require(unsigned(4) != PackReader.VERSION_1, Messages.PackCheck_groupsInVersion1);
 		begins(56, "groups");
 		int from = take(4);
-		within("number of groups entered", pack.get(from + 2), 100);
-		require(unsigned(from) > 0, "no group");
+		within(Messages.PackCheck_numberOfGroupsEntered, pack.get(from + 2), 100);
+		require(unsigned(from) > 0, Messages.PackCheck_noGroup);
 		boolean[] grouped = new boolean[clusters];
 		int count = 0;
 		for (int g = 0; g < unsigned(from); g++) {
@@ -165,49 +167,49 @@ final class PackCheck {
 			for (int i = 0; i < cells; i++) {
 				int cell = unsigned(first + 2 * i);
 				require(cell < clusters && !grouped[cell],
-						"a group has a cluster that there is not, or that is in another");
+						Messages.PackCheck_aGroupHasACluster);
 				grouped[cell] = true;
 				count++;
 			}
 		}
-		require(count == clusters, "a cluster is in no group");
+		require(count == clusters, Messages.PackCheck_aClusterIsInNo);
 	}
 
 	private void samples(int table) {
 		long all = 0;
 		int mostCode = -pack.get(21) / pack.get(22) + 1;
 		for (int cell = 0; cell <= clusters; cell++) {
-			require(pack.getInt(table + 8 * cell) == at, "a cluster does not begin where the one before ends");
+			require(pack.getInt(table + 8 * cell) == at, Messages.PackCheck_aClusterDoesNotBegin);
 			long members = pack.getInt(table + 8 * cell + 4) & 0xFFFFFFFFL;
 			for (long i = 0; i < members; i++) {
 				sample(mostCode);
 			}
 			all += members;
 		}
-		require(all == (pack.getInt(12) & 0xFFFFFFFFL), "the clusters have another number of samples than the header");
+		require(all == (pack.getInt(12) & 0xFFFFFFFFL), Messages.PackCheck_theClustersHaveAnotherNumber);
 	}
 
 	private void sample(int mostCode) {
 		int from = take(12);
 		int heard = unsigned(from + 10);
 		take(3L * heard);
-		require((pack.get(from + 4) & 0xFF) < sites, "a sample is at no site");
+		require((pack.get(from + 4) & 0xFF) < sites, Messages.PackCheck_aSampleIsAtNo);
 		list++;
 		for (int i = 0; i < heard; i++) {
 			column(unsigned(from + 12 + 3 * i));
-			within("code of a level", pack.get(from + 14 + 3 * i) & 0xFF, mostCode);
+			within(Messages.PackCheck_codeOfALevel, pack.get(from + 14 + 3 * i) & 0xFF, mostCode);
 		}
 	}
 
 	private void begins(int headerAt, String part) {
 		if (pack.getInt(headerAt) != at) {
-			throw unsound(part + " do not begin where the part before ends");
+			throw unsound(Words.bind(Messages.PackCheck_doNotBeginWhereThe, part));
 		}
 	}
 
 	/** Goes on by some bytes, and gives where they begin. */
 	private int take(long bytes) {
-		require(bytes <= end - at, "it ends too early");
+		require(bytes <= end - at, Messages.PackCheck_itEndsTooEarly);
 		int from = at;
 		at += (int) bytes;
 		return from;

@@ -14,6 +14,7 @@ import org.cairnfield.core.cluster.Centroids;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.match.Search;
 import org.cairnfield.core.match.SplitMap;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.exchange.export.Pseudonyms;
 
 /** Writes the bytes of a device pack, in the first version of the format that holds it: every reader knows that one. */
@@ -66,7 +67,7 @@ final class PackWriter {
 
 	/** @param source SHA-256 of the content that the pack was made from, in hexadecimal digits; may be empty */
 	byte[] write(String source) {
-		limit("access points", address.length, 0xFFFF);
+		limit(Messages.PackWriter_accessPoints, address.length, 0xFFFF);
 		limit("clusters", split.cells(), 0xFFFF);
 		limit("sites", map.sites().size(), 0xFF);
 		ByteBuffer out = ByteBuffer.allocate(size()).order(ByteOrder.LITTLE_ENDIAN);
@@ -93,7 +94,7 @@ final class PackWriter {
 
 	private static void limit(String what, int count, int most) {
 		if (count > most) {
-			throw new PackLimitException("a device pack holds at most " + most + ' ' + what + ", not " + count);
+			throw new PackLimitException(Words.bind(Messages.PackWriter_aDevicePackHoldsAt, most, what, count));
 		}
 	}
 
@@ -120,7 +121,7 @@ final class PackWriter {
 			}
 		}
 		if (size > Integer.MAX_VALUE) {
-			throw new PackLimitException("a device pack ends at 2 GiB");
+			throw new PackLimitException(Messages.PackWriter_aDevicePackEndsAt);
 		}
 		return (int) size;
 	}

@@ -10,6 +10,7 @@ import java.util.stream.LongStream;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.map.RadioMapBuilder;
 import org.cairnfield.core.match.SplitMap;
+import org.cairnfield.core.text.Words;
 
 /**
  * A radio map with positions and levels as a pack holds them, so that workbench and device compute from the same numbers.
@@ -59,9 +60,8 @@ public final class PackedMap {
 			unit = Math.max(unit, (extent + MOST_UNITS - 1) / MOST_UNITS);
 		}
 		if (unit > MOST_UNITS) {
-			throw new PackLimitException("a site is too large for a device pack, which holds "
-					+ (long) MOST_UNITS * MOST_UNITS / 1_000_000
-					+ " km: look for positions that are far from the others");
+			throw new PackLimitException(
+					Words.bind(Messages.PackedMap_aSiteIsTooLarge, (long) MOST_UNITS * MOST_UNITS / 1_000_000));
 		}
 		unitMm = (int) unit;
 		rounded = round(map, true, a -> true);
@@ -88,7 +88,7 @@ public final class PackedMap {
 	private static long millimetres(double metres) {
 		double mm = Math.rint(metres * 1000);
 		if (!(Math.abs(mm) <= FARTHEST_MM)) {
-			throw new PackLimitException("a position is too far from its origin for a device pack: " + metres + " m");
+			throw new PackLimitException(Words.bind(Messages.PackedMap_aPositionIsTooFar, metres));
 		}
 		return (long) mm;
 	}

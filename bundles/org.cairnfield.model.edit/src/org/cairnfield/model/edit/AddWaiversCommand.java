@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Objects;
 
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Waiver;
 import org.cairnfield.model.values.Count;
@@ -65,6 +66,7 @@ public final class AddWaiversCommand extends AbstractCommand {
 
 	@Override
 	public String getLabel() {
-		return "Waive " + Count.of(isPrepared ? added.size() : given.size(), "finding");
+		return Words.bind(Messages.AddWaiversCommand_waive,
+				Count.of(isPrepared ? added.size() : given.size(), "finding"));
 	}
 }

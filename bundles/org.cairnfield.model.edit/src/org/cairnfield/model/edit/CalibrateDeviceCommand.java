@@ -3,6 +3,7 @@ package org.cairnfield.model.edit;
 import java.util.List;
 import java.util.Locale;
 
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.Device;
 import org.cairnfield.model.ModelPackage;
 
@@ -24,7 +25,9 @@ public final class CalibrateDeviceCommand extends FieldCommand {
 
 	@Override
 	protected String label(int changing) {
-		return offsetDb == null ? "Take the calibration off " + ModelText.name(device)
-				: String.format(Locale.ROOT, "Calibrate %s by %+.1f dB", ModelText.name(device), offsetDb);
+		return offsetDb == null
+				? Words.bind(Messages.CalibrateDeviceCommand_takeTheCalibrationOff, ModelText.name(device))
+				: String.format(Locale.ROOT, Messages.CalibrateDeviceCommand_calibrateByDb, ModelText.name(device),
+						offsetDb);
 	}
 }

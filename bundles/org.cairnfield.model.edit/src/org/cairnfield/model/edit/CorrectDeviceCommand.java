@@ -3,6 +3,7 @@ package org.cairnfield.model.edit;
 import java.util.List;
 import java.util.Locale;
 
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.Device;
 import org.cairnfield.model.ModelPackage;
 import org.eclipse.emf.common.command.CompoundCommand;
@@ -16,8 +17,9 @@ public final class CorrectDeviceCommand extends CompoundCommand {
 	 * @param shiftDb added after that, within ±60; null likewise
 	 */
 	public CorrectDeviceCommand(Device device, Double slope, Double shiftDb) {
-		super(slope == null || shiftDb == null ? "Take the levels of " + ModelText.name(device) + " as they were read"
-				: String.format(Locale.ROOT, "Correct the levels of %s: %.2f of each, %+.1f dB", ModelText.name(device),
+		super(slope == null || shiftDb == null
+				? Words.bind(Messages.CorrectDeviceCommand_takeTheLevelsOfAs, ModelText.name(device))
+				: String.format(Locale.ROOT, Messages.CorrectDeviceCommand_correctTheLevelsOfOf, ModelText.name(device),
 						slope, shiftDb));
 		if ((slope == null) != (shiftDb == null)) {
 			throw new IllegalArgumentException("slope and shift belong together");
@@ -38,7 +40,7 @@ public final class CorrectDeviceCommand extends CompoundCommand {
 
 		@Override
 		protected String label(int changing) {
-			return "Correct levels";
+			return Messages.CorrectDeviceCommand_correctLevels;
 		}
 	}
 }

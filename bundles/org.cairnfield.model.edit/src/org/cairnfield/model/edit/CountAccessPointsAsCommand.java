@@ -2,6 +2,7 @@ package org.cairnfield.model.edit;
 
 import java.util.Collection;
 
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.AccessPoint;
 import org.cairnfield.model.ModelPackage;
 import org.cairnfield.model.values.Count;
@@ -22,7 +23,10 @@ public final class CountAccessPointsAsCommand extends FieldCommand {
 
 	@Override
 	protected String label(int changing) {
-		return other == null ? "Count " + Count.of(changing, "access point") + " on their own"
-				: "Count " + Count.of(changing, "access point") + " as " + ModelText.name(other);
+		return other == null
+				? Words.bind(Messages.CountAccessPointsAsCommand_countOnTheirOwn,
+						Count.of(changing, Messages.CountAccessPointsAsCommand_accessPoint))
+				: Words.bind(Messages.CountAccessPointsAsCommand_countAs,
+						Count.of(changing, Messages.CountAccessPointsAsCommand_accessPoint), ModelText.name(other));
 	}
 }

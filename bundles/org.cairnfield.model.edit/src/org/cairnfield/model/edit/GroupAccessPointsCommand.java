@@ -2,6 +2,7 @@ package org.cairnfield.model.edit;
 
 import java.util.Collection;
 
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.AccessPoint;
 import org.cairnfield.model.ModelPackage;
 import org.cairnfield.model.values.Count;
@@ -19,7 +20,10 @@ public final class GroupAccessPointsCommand extends FieldCommand {
 
 	@Override
 	protected String label(int changing) {
-		return radio == null ? "Ungroup " + Count.of(changing, "access point")
-				: "Group " + Count.of(changing, "access point") + " as radio " + radio;
+		return radio == null
+				? Words.bind(Messages.GroupAccessPointsCommand_ungroup,
+						Count.of(changing, Messages.GroupAccessPointsCommand_accessPoint))
+				: Words.bind(Messages.GroupAccessPointsCommand_groupAsRadio,
+						Count.of(changing, Messages.GroupAccessPointsCommand_accessPoint), radio);
 	}
 }

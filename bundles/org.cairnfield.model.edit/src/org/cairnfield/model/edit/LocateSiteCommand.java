@@ -2,6 +2,7 @@ package org.cairnfield.model.edit;
 
 import java.util.List;
 
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.ModelPackage;
 import org.cairnfield.model.Site;
 import org.cairnfield.model.values.Georeference;
@@ -21,6 +22,9 @@ public final class LocateSiteCommand extends FieldCommand {
 
 	@Override
 	protected String label(int changing) {
-		return (where == null ? "Forget where on Earth " : "Say where on Earth ") + ModelText.name(site) + " lies";
+		return Words.bind(Messages.LocateSiteCommand_lies,
+				where == null ? Messages.LocateSiteCommand_forgetWhereOnEarth
+						: Messages.LocateSiteCommand_sayWhereOnEarth,
+				ModelText.name(site));
 	}
 }

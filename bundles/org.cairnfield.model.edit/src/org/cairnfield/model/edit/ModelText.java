@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.Locale;
 import java.util.Optional;
 
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.AccessPoint;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Assignment;
@@ -34,7 +35,7 @@ public final class ModelText {
 
 		@Override
 		public String caseArchive(Archive archive) {
-			return or(archive.getName(), "Archive");
+			return or(archive.getName(), Messages.ModelText_archive);
 		}
 
 		@Override
@@ -49,7 +50,7 @@ public final class ModelText {
 
 		@Override
 		public String caseAccessPoint(AccessPoint accessPoint) {
-			return address(accessPoint) + (accessPoint.isKept() ? "" : ", set aside");
+			return address(accessPoint) + (accessPoint.isKept() ? "" : Messages.ModelText_setAside);
 		}
 
 		@Override
@@ -65,37 +66,38 @@ public final class ModelText {
 
 		@Override
 		public String caseSamples(Samples samples) {
-			return "Samples";
+			return Messages.ModelText_samples;
 		}
 
 		@Override
 		public String caseSplit(Split split) {
-			return or(split.getId(), "Split");
+			return or(split.getId(), Messages.ModelText_split);
 		}
 
 		@Override
 		public String caseCluster(Cluster cluster) {
-			return "Cluster " + cluster.getNumber();
+			return Words.bind(Messages.ModelText_cluster, cluster.getNumber());
 		}
 
 		@Override
 		public String caseLedger(Ledger ledger) {
-			return or(ledger.getId(), "Ledger");
+			return or(ledger.getId(), Messages.ModelText_ledger);
 		}
 
 		@Override
 		public String caseVerdict(Verdict verdict) {
 			String cluster = switch (verdict.getDecision()) {
-			case MOVE -> " to cluster " + verdict.getCluster();
+			case MOVE -> Words.bind(Messages.ModelText_toCluster, verdict.getCluster());
 			case POOL, FAULTY -> "";
-			default -> " for cluster " + verdict.getCluster();
+			default -> Words.bind(Messages.ModelText_forCluster, verdict.getCluster());
 			};
 			return verdict.getDecision() + " " + verdict.getSample() + cluster;
 		}
 
 		@Override
 		public String caseWaiver(Waiver waiver) {
-			return or(waiver.getRule(), "Waiver") + (waiver.getReason() == null ? "" : ": " + waiver.getReason());
+			return or(waiver.getRule(), Messages.ModelText_waiver)
+					+ (waiver.getReason() == null ? "" : ": " + waiver.getReason());
 		}
 
 		@Override
@@ -105,7 +107,7 @@ public final class ModelText {
 
 		@Override
 		public String caseClaim(Claim claim) {
-			return or(claim.getValue(), "none") + " by " + claim.getPerson();
+			return Words.bind(Messages.ModelText_by, or(claim.getValue(), "none"), claim.getPerson());
 		}
 
 		@Override
@@ -115,7 +117,7 @@ public final class ModelText {
 
 		@Override
 		public String caseAssignment(Assignment assignment) {
-			return assignment.getShare() + " to " + assignment.getReviewer();
+			return Words.bind(Messages.ModelText_to, assignment.getShare(), assignment.getReviewer());
 		}
 
 		@Override
@@ -141,7 +143,7 @@ public final class ModelText {
 	public static String place(KnownPlace place, Archive archive) {
 		Optional<Site> site = archive == null ? Optional.empty() : ArchiveIndex.of(archive).site(place.site());
 		String floor = site.flatMap(of -> ArchiveIndex.floor(of, place.level())).map(ModelText::name)
-				.orElse("floor " + place.level());
+				.orElse(Words.bind(Messages.ModelText_floor, place.level()));
 		return site.map(ModelText::name).orElse(place.site()) + ", " + floor
 				+ String.format(Locale.ROOT, ", x %.2f m, y %.2f m", place.xMetres(), place.yMetres());
 	}

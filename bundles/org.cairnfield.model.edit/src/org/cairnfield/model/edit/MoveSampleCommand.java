@@ -36,6 +36,7 @@ public final class MoveSampleCommand extends SamplesCommand {
 
 	@Override
 	protected String label(int samples) {
-		return String.format(Locale.ROOT, "Move sample %s to %.2f m, %.2f m", sample.key().sample(), xMetres, yMetres);
+		return String.format(Locale.ROOT, Messages.MoveSampleCommand_moveSampleToMM, sample.key().sample(), xMetres,
+				yMetres);
 	}
 }

@@ -3,6 +3,7 @@ package org.cairnfield.model.edit;
 import java.util.Collection;
 import java.util.function.IntPredicate;
 
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.values.Count;
 import org.cairnfield.model.values.Readings;
 import org.cairnfield.model.values.SampleEdit;
@@ -37,6 +38,6 @@ public final class RemoveReadingsCommand extends SamplesCommand {
 
 	@Override
 	protected String label(int samples) {
-		return "Remove readings of " + Count.of(samples, "sample");
+		return Words.bind(Messages.RemoveReadingsCommand_removeReadingsOf, Count.of(samples, "sample"));
 	}
 }

@@ -34,6 +34,7 @@ public final class SetAccessPointStateCommand extends FieldCommand {
 
 	@Override
 	protected String label(int changing) {
-		return (kept ? "Keep " : "Set aside ") + Count.of(changing, "access point");
+		return (kept ? Messages.SetAccessPointStateCommand_keep : Messages.SetAccessPointStateCommand_setAside)
+				+ Count.of(changing, Messages.SetAccessPointStateCommand_accessPoint);
 	}
 }

@@ -4,6 +4,7 @@ import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.Set;
 
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.Site;
 import org.cairnfield.model.values.Count;
 import org.cairnfield.model.values.SampleEdit;
@@ -47,6 +48,6 @@ public final class SetFloorCommand extends SamplesCommand {
 
 	@Override
 	protected String label(int samples) {
-		return "Put " + Count.of(samples, "sample") + " on floor " + level;
+		return Words.bind(Messages.SetFloorCommand_putOnFloor, Count.of(samples, "sample"), level);
 	}
 }

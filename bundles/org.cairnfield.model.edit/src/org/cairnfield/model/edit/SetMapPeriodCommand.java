@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
 
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.ModelPackage;
 import org.cairnfield.model.Site;
 import org.eclipse.emf.common.command.CompoundCommand;
@@ -26,9 +27,10 @@ public final class SetMapPeriodCommand extends CompoundCommand {
 	}
 
 	private static String label(Site site, LocalDate from, LocalDate until) {
-		String days = from == null && until == null ? "all surveys"
-				: "surveys" + (from == null ? "" : " from " + from) + (until == null ? "" : " until " + until);
-		return "Make the map of " + ModelText.name(site) + " of " + days;
+		String days = from == null && until == null ? Messages.SetMapPeriodCommand_allSurveys
+				: "surveys" + (from == null ? "" : Words.bind(Messages.SetMapPeriodCommand_from, from))
+						+ (until == null ? "" : Words.bind(Messages.SetMapPeriodCommand_until, until));
+		return Words.bind(Messages.SetMapPeriodCommand_makeTheMapOfOf, ModelText.name(site), days);
 	}
 
 	@Override
@@ -44,7 +46,7 @@ public final class SetMapPeriodCommand extends CompoundCommand {
 
 		@Override
 		protected String label(int changing) {
-			return "Set the days of the map";
+			return Messages.SetMapPeriodCommand_setTheDaysOfThe;
 		}
 	}
 }

@@ -45,6 +45,7 @@ public final class SetSampleStateCommand extends SamplesCommand {
 
 	@Override
 	protected String label(int samples) {
-		return (reason == null ? "Keep " : "Set aside ") + Count.of(samples, "sample");
+		return (reason == null ? Messages.SetSampleStateCommand_keep : Messages.SetSampleStateCommand_setAside)
+				+ Count.of(samples, "sample");
 	}
 }

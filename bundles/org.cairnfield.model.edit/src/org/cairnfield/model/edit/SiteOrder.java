@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
 
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.ModelPackage.Literals;
 import org.cairnfield.model.Site;
@@ -43,7 +44,8 @@ public final class SiteOrder {
 		Collections.swap(sites, at, at + by);
 		String order = sites.equals(byId(archive)) ? null
 				: sites.stream().map(Site::getId).collect(Collectors.joining(" "));
-		String move = "Move " + ModelText.name(site) + (by < 0 ? " up" : " down");
+		String move = Words.bind(Messages.SiteOrder_move, ModelText.name(site),
+				by < 0 ? Messages.SiteOrder_up : Messages.SiteOrder_down);
 		return new FieldCommand(List.of(archive), Literals.ARCHIVE__SITE_ORDER, order) {
 			@Override
 			protected String label(int changing) {

@@ -2,6 +2,7 @@ package org.cairnfield.model.edit;
 
 import java.util.Collection;
 
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.values.Count;
 import org.cairnfield.model.values.SampleEdit;
 import org.cairnfield.model.values.SampleTable;
@@ -25,6 +26,6 @@ public final class SwapAxesCommand extends SamplesCommand {
 
 	@Override
 	protected String label(int samples) {
-		return "Swap x and y of " + Count.of(samples, "sample");
+		return Words.bind(Messages.SwapAxesCommand_swapXAndYOf, Count.of(samples, "sample"));
 	}
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Waiver;
 import org.cairnfield.model.values.Count;
@@ -51,6 +52,6 @@ public final class WithdrawWaiversCommand extends AbstractCommand {
 
 	@Override
 	public String getLabel() {
-		return "Withdraw " + Count.of(waivers.size(), "waiver");
+		return Words.bind(Messages.WithdrawWaiversCommand_withdraw, Count.of(waivers.size(), "waiver"));
 	}
 }

@@ -7,6 +7,7 @@ import java.util.Optional;
 
 import org.cairnfield.core.radio.MacAddress;
 import org.cairnfield.core.radio.WifiBand;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.AccessPoint;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.values.KnownPlace;
@@ -21,20 +22,19 @@ public final class AccessPointCheck {
 	/** @see AccessPoint#idIsUsable */
 	public static boolean idIsUsable(AccessPoint accessPoint, DiagnosticChain diagnostics) {
 		return Report.usableId(accessPoint.getId(), diagnostics, accessPoint,
-				Report.named("Access point", accessPoint.getAddress(), ""));
+				Report.named(Messages.AccessPointCheck_accessPoint, accessPoint.getAddress(), ""));
 	}
 
 	/** @see AccessPoint#addressIsOfOneRadio */
 	public static boolean addressIsOfOneRadio(AccessPoint accessPoint, DiagnosticChain diagnostics) {
 		String address = accessPoint.getAddress();
 		if (!require(isSet(address), diagnostics, accessPoint,
-				"Access point " + accessPoint.getId() + " has no address: give it the one that the surveys have")) {
+				Words.bind(Messages.AccessPointCheck_accessPointHasNoAddress, accessPoint.getId()))) {
 			return false;
 		}
 		Optional<MacAddress> mac = MacAddress.find(address);
 		return require(mac.isEmpty() || mac.get().canBeBssid(), diagnostics, accessPoint,
-				"The address of access point " + accessPoint.getId() + ", " + address
-						+ ", is one of a group or of nobody, and no access point has such: set it aside and look at its survey");
+				Words.bind(Messages.AccessPointCheck_theAddressOfAccessPoint, accessPoint.getId(), address));
 	}
 
 	/** @see AccessPoint#channelIsInBand */
@@ -42,9 +42,9 @@ public final class AccessPointCheck {
 		int channel = accessPoint.getChannel();
 		WifiBand band = accessPoint.getBand();
 		boolean exists = band == null ? channel > 0 : channel >= band.first() && channel <= band.last();
-		return require(channel == 0 || exists, diagnostics, accessPoint, "Channel " + channel + " of access point "
-				+ accessPoint.getId() + " does not exist" + (band == null ? "" : " in the band " + band)
-				+ ": correct it, or set 0 for not known");
+		return require(channel == 0 || exists, diagnostics, accessPoint,
+				Words.bind(Messages.AccessPointCheck_channelOfAccessPointDoes, channel, accessPoint.getId(),
+						band == null ? "" : Words.bind(Messages.AccessPointCheck_inTheBand, band)));
 	}
 
 	/** @see AccessPoint#heardInOrder */
@@ -53,8 +53,8 @@ public final class AccessPointCheck {
 				accessPoint.getFirstHeard() == null || accessPoint.getLastHeard() == null
 						|| !accessPoint.getLastHeard().isBefore(accessPoint.getFirstHeard()),
 				diagnostics, accessPoint,
-				"Access point " + accessPoint.getId() + " was last heard on " + accessPoint.getLastHeard() + ", before "
-						+ accessPoint.getFirstHeard() + " when it was first heard: correct the days");
+				Words.bind(Messages.AccessPointCheck_accessPointWasLastHeard, accessPoint.getId(),
+						accessPoint.getLastHeard(), accessPoint.getFirstHeard()));
 	}
 
 	/** @see AccessPoint#placeIsOnAFloor */
@@ -63,8 +63,7 @@ public final class AccessPointCheck {
 		return require(
 				place == null || !(accessPoint.eContainer() instanceof Archive archive) || isOnAFloor(place, archive),
 				diagnostics, accessPoint,
-				"The place of access point " + accessPoint.getId() + ", " + place
-						+ ", is on no floor of the archive: set it again, or unset it");
+				Words.bind(Messages.AccessPointCheck_thePlaceOfAccessPoint, accessPoint.getId(), place));
 	}
 
 	/** Whether the archive has the floor that a place is on. */

@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
 
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.AccessPoint;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Device;
@@ -36,7 +37,7 @@ public final class ArchiveCheck {
 			taken.take(device.getId(), "device", device);
 		}
 		for (AccessPoint accessPoint : archive.getAccessPoints()) {
-			taken.take(accessPoint.getId(), "access point", accessPoint);
+			taken.take(accessPoint.getId(), Messages.ArchiveCheck_accessPoint, accessPoint);
 		}
 		boolean unique = taken.unique;
 		taken = new Taken(diagnostics);
@@ -59,8 +60,8 @@ public final class ArchiveCheck {
 			if (isSet(accessPoint.getAddress())) {
 				AccessPoint other = first.putIfAbsent(AccessPointCheck.key(accessPoint.getAddress()), accessPoint);
 				unique &= require(other == null, diagnostics, accessPoint,
-						"Access points " + (other == null ? "" : other.getId()) + " and " + accessPoint.getId()
-								+ " both have the address " + accessPoint.getAddress() + ": remove one of them");
+						Words.bind(Messages.ArchiveCheck_accessPointsAndBothHave, other == null ? "" : other.getId(),
+								accessPoint.getId(), accessPoint.getAddress()));
 			}
 		}
 		return unique;
@@ -80,7 +81,7 @@ public final class ArchiveCheck {
 			if (isSet(id)) {
 				String other = kinds.putIfAbsent(id.toLowerCase(Locale.ROOT), kind + ' ' + id);
 				unique &= require(other == null, diagnostics, object,
-						"The id of " + kind + ' ' + id + " is taken by " + other + ": give one of them another id");
+						Words.bind(Messages.ArchiveCheck_theIdOfIsTaken, kind, id, other));
 			}
 		}
 	}

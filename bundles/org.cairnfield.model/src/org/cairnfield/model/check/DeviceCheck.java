@@ -1,5 +1,6 @@
 package org.cairnfield.model.check;
 
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.Device;
 import org.eclipse.emf.common.util.DiagnosticChain;
 
@@ -17,7 +18,8 @@ public final class DeviceCheck {
 
 	/** @see Device#idIsUsable */
 	public static boolean idIsUsable(Device device, DiagnosticChain diagnostics) {
-		return Report.usableId(device.getId(), diagnostics, device, Report.named("Device", device.getName(), ""));
+		return Report.usableId(device.getId(), diagnostics, device,
+				Report.named(Messages.DeviceCheck_device, device.getName(), ""));
 	}
 
 	private static boolean isPlausible(Double slope, Double shift) {
@@ -30,12 +32,11 @@ public final class DeviceCheck {
 	public static boolean offsetIsPlausible(Device device, DiagnosticChain diagnostics) {
 		Double offset = device.getOffsetDb();
 		return Report.require(offset == null || Math.abs(offset) <= LARGEST_OFFSET_DB, diagnostics, device,
-				"The RSSI offset of " + Report.named("device", device.getName(), device.getId()) + ", " + offset
-						+ " dB, is not within −40 … 40 dB: calibrate it anew, or unset it")
+				Words.bind(Messages.DeviceCheck_theRssiOffsetOfDb,
+						Report.named("device", device.getName(), device.getId()), offset))
 				& Report.require(isPlausible(device.getMapSlope(), device.getMapShiftDb()), diagnostics, device,
-						"The correction of " + Report.named("device", device.getName(), device.getId()) + ", "
-								+ device.getMapSlope() + " of each level and "
-								+ device.getMapShiftDb()
-								+ " dB, is not within 0.25 … 4 and −60 … 60 dB, or lacks one of the two: fit it anew, or unset both");
+						Words.bind(Messages.DeviceCheck_theCorrectionOfOfEach,
+								Report.named("device", device.getName(), device.getId()), device.getMapSlope(),
+								device.getMapShiftDb()));
 	}
 }

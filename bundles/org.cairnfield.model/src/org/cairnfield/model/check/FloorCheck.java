@@ -4,6 +4,7 @@ import static org.cairnfield.model.check.Report.require;
 
 import java.util.Arrays;
 
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.Floor;
 import org.cairnfield.model.Site;
 import org.cairnfield.model.values.Outline;
@@ -20,7 +21,7 @@ public final class FloorCheck {
 	/** @see Floor#levelIsInRange */
 	public static boolean levelIsInRange(Floor floor, DiagnosticChain diagnostics) {
 		return require(floor.getLevel() >= Short.MIN_VALUE && floor.getLevel() <= Short.MAX_VALUE, diagnostics, floor,
-				where(floor) + " is outside −32768 … 32767: give it another level");
+				Words.bind(Messages.FloorCheck_isOutside3276832767Give, where(floor)));
 	}
 
 	/** @see Floor#outlineIsAnArea */
@@ -30,28 +31,25 @@ public final class FloorCheck {
 			return true;
 		}
 		return require(outline.size() >= 3, diagnostics, floor,
-				"The outline of " + where(floor) + " has " + outline.size()
-						+ " corners: draw at least three, or unset it")
+				Words.bind(Messages.FloorCheck_theOutlineOfHasCorners, where(floor), outline.size()))
 				&& require(outline.areaSquareMetres() > 0, diagnostics, floor,
-						"The outline of " + where(floor) + " encloses no area: draw it anew, or unset it")
+						Words.bind(Messages.FloorCheck_theOutlineOfEnclosesNo, where(floor)))
 				&& require(!outline.polygon().crossesItself(), diagnostics, floor,
-						"The outline of " + where(floor) + " crosses or touches itself: move or remove a corner");
+						Words.bind(Messages.FloorCheck_theOutlineOfCrossesOr, where(floor)));
 	}
 
 	/** @see Floor#heightIsPlausible */
 	public static boolean heightIsPlausible(Floor floor, DiagnosticChain diagnostics) {
 		Double height = floor.getHeightMetres();
 		return require(height == null || height > 0 && height <= HIGHEST_METRES, diagnostics, floor,
-				"The height of " + where(floor) + ", " + height
-						+ " m, is not within 0 … 100 m: correct it, or unset it");
+				Words.bind(Messages.FloorCheck_theHeightOfMIs, where(floor), height));
 	}
 
 	/** @see Floor#planImageStaysInside */
 	public static boolean planImageStaysInside(Floor floor, DiagnosticChain diagnostics) {
 		String path = floor.getPlanImage();
-		return require(path == null || isInside(path), diagnostics, floor, "The plan image of " + where(floor) + ", '"
-				+ path
-				+ "', is not a path inside the archive: put the image into its folder 'plans' and name it plans/FILE");
+		return require(path == null || isInside(path), diagnostics, floor,
+				Words.bind(Messages.FloorCheck_thePlanImageOfIs, where(floor), path));
 	}
 
 	private static boolean isInside(String path) {
@@ -61,6 +59,6 @@ public final class FloorCheck {
 
 	private static String where(Floor floor) {
 		String site = floor.eContainer() instanceof Site s ? ", " + Report.named("site", s.getName(), s.getId()) : "";
-		return "floor " + floor.getLevel() + site;
+		return Words.bind(Messages.FloorCheck_floor, floor.getLevel(), site);
 	}
 }

@@ -3,6 +3,7 @@ package org.cairnfield.model.check;
 import java.util.HashSet;
 import java.util.Set;
 
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.Ledger;
 import org.cairnfield.model.Verdict;
 import org.eclipse.emf.common.util.DiagnosticChain;
@@ -15,7 +16,7 @@ public final class LedgerCheck {
 
 	/** @see Ledger#idIsUsable */
 	public static boolean idIsUsable(Ledger ledger, DiagnosticChain diagnostics) {
-		return Report.usableId(ledger.getId(), diagnostics, ledger, "A ledger");
+		return Report.usableId(ledger.getId(), diagnostics, ledger, Messages.LedgerCheck_aLedger);
 	}
 
 	/** @see Ledger#superseded */
@@ -29,9 +30,8 @@ public final class LedgerCheck {
 			all &= Report.require(verdict.getSupersedes() == null || given.contains(verdict.getSupersedes()),
 					diagnostics,
 					verdict,
-					"Verdict " + verdict.getId() + " supersedes " + verdict.getSupersedes()
-							+ ", which is not in ledger "
-							+ ledger.getId() + ": restore the ledger from the history");
+					Words.bind(Messages.LedgerCheck_verdictSupersedesWhichIsNot, verdict.getId(),
+							verdict.getSupersedes(), ledger.getId()));
 		}
 		return all;
 	}

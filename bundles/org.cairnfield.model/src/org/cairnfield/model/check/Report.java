@@ -1,5 +1,6 @@
 package org.cairnfield.model.check;
 
+import org.cairnfield.core.text.Words;
 import org.eclipse.emf.common.util.BasicDiagnostic;
 import org.eclipse.emf.common.util.Diagnostic;
 import org.eclipse.emf.common.util.DiagnosticChain;
@@ -27,9 +28,8 @@ final class Report {
 	/** What an id must be, for any object that has one. */
 	static boolean usableId(String id, DiagnosticChain diagnostics, EObject object, String what) {
 		return require(Ids.isUsable(id), diagnostics, object,
-				what + " has " + (isSet(id) ? "the id '" + id + "'" : "no id")
-						+ ": give it one of up to " + Ids.LONGEST
-						+ " letters A–Z, digits, '.', '_' and '-', not beginning with '.' or '-'");
+				Words.bind(Messages.Report_hasGiveItOneOf, what,
+						isSet(id) ? Words.bind(Messages.Report_theId, id) : Messages.Report_noId, Ids.LONGEST));
 	}
 
 	static boolean isSet(String text) {

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Floor;
 import org.cairnfield.model.Site;
@@ -39,7 +40,7 @@ public final class SiblingNames {
 	/** Why an object cannot have a name; empty where it can. */
 	public static Optional<String> refusal(EObject object, String name) {
 		return siblings(object).stream().filter(other -> other != object && isCalled(other, name)).findFirst()
-				.map(other -> kind(other) + ' ' + id(other) + " has the name '" + name + "' already");
+				.map(other -> Words.bind(Messages.SiblingNames_hasTheNameAlready, kind(other), id(other), name));
 	}
 
 	/** Sites without a name, and names that several siblings have, each with a remedy; none as a rule. */
@@ -47,14 +48,14 @@ public final class SiblingNames {
 		List<String> problems = new ArrayList<>();
 		for (Site site : archive.getSites()) {
 			if (!Report.isSet(site.getName())) {
-				problems.add("site " + site.getId() + " has no name and is shown by its id: give it one");
+				problems.add(Words.bind(Messages.SiblingNames_siteHasNoNameAnd, site.getId()));
 			}
 		}
 		addShared(archive.getSites(), "", problems);
 		addShared(archive.getDevices(), "", problems);
 		for (Site site : archive.getSites()) {
-			addShared(site.getFloors(), " of site " + site.getId(), problems);
-			addShared(site.getSurveys(), " of site " + site.getId(), problems);
+			addShared(site.getFloors(), Words.bind(Messages.SiblingNames_ofSite, site.getId()), problems);
+			addShared(site.getSurveys(), Words.bind(Messages.SiblingNames_ofSite, site.getId()), problems);
 		}
 		return problems;
 	}
@@ -69,9 +70,8 @@ public final class SiblingNames {
 		byName.forEach((name, all) -> {
 			if (all.size() > 1) {
 				problems.add(
-						kind(all.get(0)) + "s " + String.join(", ", all.stream().map(SiblingNames::id).toList()) + where
-								+ " have the same name, " + name
-								+ ", and are shown with their ids: give all but one another name");
+						Words.bind(Messages.SiblingNames_sHaveTheSameName, kind(all.get(0)),
+								String.join(", ", all.stream().map(SiblingNames::id).toList()), where, name));
 			}
 		});
 	}
@@ -87,7 +87,8 @@ public final class SiblingNames {
 	}
 
 	private static String plain(EObject object) {
-		return Report.isSet(name(object)) ? name(object) : object instanceof Floor ? "Floor " + id(object) : id(object);
+		return Report.isSet(name(object)) ? name(object)
+				: object instanceof Floor ? Words.bind(Messages.SiblingNames_floor, id(object)) : id(object);
 	}
 
 	private static String name(EObject object) {

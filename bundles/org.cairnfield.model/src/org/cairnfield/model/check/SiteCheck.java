@@ -6,6 +6,7 @@ import static org.cairnfield.model.check.Report.require;
 import java.util.HashSet;
 import java.util.Set;
 
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.Floor;
 import org.cairnfield.model.Site;
 import org.eclipse.emf.common.util.DiagnosticChain;
@@ -18,7 +19,7 @@ public final class SiteCheck {
 
 	/** @see Site#idIsUsable */
 	public static boolean idIsUsable(Site site, DiagnosticChain diagnostics) {
-		return Report.usableId(site.getId(), diagnostics, site, named("Site", site.getName(), ""));
+		return Report.usableId(site.getId(), diagnostics, site, named(Messages.SiteCheck_site, site.getName(), ""));
 	}
 
 	/** @see Site#levelsAreUnique */
@@ -27,8 +28,8 @@ public final class SiteCheck {
 		Set<Integer> levels = new HashSet<>();
 		for (Floor floor : site.getFloors()) {
 			unique &= require(levels.add(floor.getLevel()), diagnostics, floor,
-					named("Site", site.getName(), site.getId()) + " has two floors of level " + floor.getLevel()
-							+ ": give one of them another level");
+					Words.bind(Messages.SiteCheck_hasTwoFloorsOfLevel,
+							named(Messages.SiteCheck_site, site.getName(), site.getId()), floor.getLevel()));
 		}
 		return unique;
 	}

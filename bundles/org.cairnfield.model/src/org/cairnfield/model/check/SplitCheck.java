@@ -1,5 +1,6 @@
 package org.cairnfield.model.check;
 
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.Split;
 import org.eclipse.emf.common.util.DiagnosticChain;
 
@@ -11,7 +12,7 @@ public final class SplitCheck {
 
 	/** @see Split#idIsUsable */
 	public static boolean idIsUsable(Split split, DiagnosticChain diagnostics) {
-		return Report.usableId(split.getId(), diagnostics, split, "A split");
+		return Report.usableId(split.getId(), diagnostics, split, Messages.SplitCheck_aSplit);
 	}
 
 	/** @see Split#parametersAreInRange */
@@ -21,10 +22,10 @@ public final class SplitCheck {
 		boolean rule = split.getGate() >= 0 && split.getGate() <= 1 && Math.abs(split.getThreshold()) <= 1;
 		return Report.require(epsilon && split.getMinPts() >= 1 && (share == null || share > 0 && share <= 1),
 				diagnostics,
-				split, "Split " + split.getId() + " cannot have been made with ε " + split.getEpsilon() + ", minPts "
-						+ split.getMinPts() + (share == null ? "" : " and variance " + share) + ": make it anew")
-				& Report.require(rule, diagnostics, split, "Proposals of split " + split.getId()
-						+ " cannot have been made from a gate of " + split.getGate() + " and a threshold of "
-						+ split.getThreshold() + ": propose anew");
+				split,
+				Words.bind(Messages.SplitCheck_splitCannotHaveBeenMade, split.getId(), split.getEpsilon(),
+						split.getMinPts(), share == null ? "" : Words.bind(Messages.SplitCheck_andVariance, share)))
+				& Report.require(rule, diagnostics, split, Words.bind(Messages.SplitCheck_proposalsOfSplitCannotHave,
+						split.getId(), split.getGate(), split.getThreshold()));
 	}
 }

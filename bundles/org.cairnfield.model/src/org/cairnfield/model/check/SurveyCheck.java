@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.AccessPoint;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Floor;
@@ -24,23 +25,22 @@ public final class SurveyCheck {
 
 	/** @see Survey#idIsUsable */
 	public static boolean idIsUsable(Survey survey, DiagnosticChain diagnostics) {
-		return Report.usableId(survey.getId(), diagnostics, survey, named("Survey", survey.getName(), ""));
+		return Report.usableId(survey.getId(), diagnostics, survey,
+				named(Messages.SurveyCheck_survey, survey.getName(), ""));
 	}
 
 	/** @see Survey#surveyorIsInitials */
 	public static boolean surveyorIsInitials(Survey survey, DiagnosticChain diagnostics) {
 		String surveyor = survey.getSurveyor();
 		return require(surveyor == null || surveyor.codePointCount(0, surveyor.length()) <= 4, diagnostics, survey,
-				"The surveyor of survey " + survey.getId()
-						+ " is more than initials: write at most four letters, so that the"
-						+ " archive names no person");
+				Words.bind(Messages.SurveyCheck_theSurveyorOfSurveyIs, survey.getId()));
 	}
 
 	/** @see Survey#digestIsSha256 */
 	public static boolean digestIsSha256(Survey survey, DiagnosticChain diagnostics) {
 		String digest = survey.getSourceDigest();
-		return require(digest == null || Report.isSha256(digest), diagnostics, survey, "The source digest of survey "
-				+ survey.getId() + " is not 64 hexadecimal digits: unset it, or take the file in anew");
+		return require(digest == null || Report.isSha256(digest), diagnostics, survey,
+				Words.bind(Messages.SurveyCheck_theSourceDigestOfSurvey, survey.getId()));
 	}
 
 	/** @see Survey#levelsAreKnown */
@@ -60,9 +60,8 @@ public final class SurveyCheck {
 			}
 		}
 		strange.forEach((level, count) -> require(false, diagnostics, survey,
-				"Of survey " + survey.getId() + ", " + count + " samples are on floor " + level + ", which "
-						+ named("site", survey.getSite().getName(), survey.getSite().getId())
-						+ " does not have: add the floor, or put the samples on another"));
+				Words.bind(Messages.SurveyCheck_ofSurveySamplesAreOn, survey.getId(), count, level,
+						named("site", survey.getSite().getName(), survey.getSite().getId()))));
 		return strange.isEmpty();
 	}
 
@@ -81,9 +80,7 @@ public final class SurveyCheck {
 		for (int i = 0; i < heard.length; i++) {
 			String id = table.accessPoints().get(i);
 			all &= require(heard[i] == 0 || known.contains(id), diagnostics, survey,
-					"Of survey " + survey.getId() + ", "
-							+ heard[i] + " samples heard access point " + id
-							+ ", which the archive does not have: add it");
+					Words.bind(Messages.SurveyCheck_ofSurveySamplesHeardAccess, survey.getId(), heard[i], id));
 		}
 		return all;
 	}

@@ -3,6 +3,7 @@ package org.cairnfield.model.check;
 import static org.cairnfield.model.check.Report.isSet;
 import static org.cairnfield.model.check.Report.require;
 
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.Decision;
 import org.cairnfield.model.Verdict;
 import org.eclipse.emf.common.util.DiagnosticChain;
@@ -21,12 +22,12 @@ public final class VerdictCheck {
 		boolean reasoned = !leaves || isSet(verdict.getReasonCode());
 		boolean placed = verdict.getDecision() != Decision.MOVE || verdict.getCluster() >= 0;
 		return require(complete, diagnostics, verdict,
-				"Verdict " + verdict.getId() + " on sample " + verdict.getSample()
-						+ " lacks its id, split, sample, person or time: nobody could audit it; give it anew")
-				& require(reasoned, diagnostics, verdict, "Verdict " + verdict.getId() + " takes sample "
-						+ verdict.getSample() + " out of the map without a reason: give one")
+				Words.bind(Messages.VerdictCheck_verdictOnSampleLacksIts, verdict.getId(), verdict.getSample()))
+				& require(reasoned, diagnostics, verdict,
+						Words.bind(Messages.VerdictCheck_verdictTakesSampleOutOf, verdict.getId(),
+								verdict.getSample()))
 				& require(placed, diagnostics, verdict,
-						"Verdict " + verdict.getId() + " moves sample " + verdict.getSample()
-								+ " and names no cluster: give it anew");
+						Words.bind(Messages.VerdictCheck_verdictMovesSampleAndNames, verdict.getId(),
+								verdict.getSample()));
 	}
 }

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.exchange.IntakeException;
 
 /** A folder that results go to. */
@@ -22,17 +23,19 @@ public final class OutputFolder {
 		try {
 			return Files.createDirectories(folder);
 		} catch (IOException e) {
-			throw new IntakeException(folder, 0, "the folder cannot be made: " + why(folder, e),
-					"Name a folder that can be written to");
+			throw new IntakeException(folder, 0,
+					Words.bind(Messages.OutputFolder_theFolderCannotBeMade, why(folder, e)),
+					Messages.OutputFolder_nameAFolderThatCan);
 		}
 	}
 
 	private static String why(Path folder, IOException e) {
 		for (Path at = folder.toAbsolutePath(); at != null; at = at.getParent()) {
 			if (Files.exists(at) && !Files.isDirectory(at)) {
-				return "there is a file of the name " + at;
+				return Words.bind(Messages.OutputFolder_thereIsAFileOf, at);
 			}
 		}
-		return e instanceof AccessDeniedException ? "that is not permitted" : "the file system refuses";
+		return e instanceof AccessDeniedException ? Messages.OutputFolder_thatIsNotPermitted
+				: Messages.OutputFolder_theFileSystemRefuses;
 	}
 }

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import org.cairnfield.core.series.Curve;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.decide.Outcome;
 import org.cairnfield.curation.measure.Way;
 import org.cairnfield.curation.run.FileRun;
@@ -57,18 +58,18 @@ public final class RunFiles {
 
 	private static String source(FileRun run, Workers workers) {
 		int components = run.study().components(workers);
-		return String.format(Locale.ROOT, "%d samples, %d access points, %s representation, %s distance%s",
+		return String.format(Locale.ROOT, Messages.RunFiles_samplesAccessPointsRepresentation,
 				run.onMap().size(),
 				run.files().intake().map().accessPointCount(), run.split().getRepresentation(),
 				run.split().getDistance(),
-				components > 0 ? ", " + components + " principal components" : "");
+				components > 0 ? Words.bind(Messages.RunFiles_principalComponents, components) : "");
 	}
 
 	private static String clusterSizes(FileRun run, Workers workers) {
 		return Pictures.clusterSizes(
 				ClusterSizes.of(run.onMap().clustering().labels(),
 						Outcome.allApproved(run.onMap()).clustering().labels()),
-				String.format(Locale.ROOT, "%s; DBSCAN, ε %.6g, minPts %d.", source(run, workers),
+				String.format(Locale.ROOT, Messages.RunFiles_dbscanMinpts, source(run, workers),
 						run.split().getEpsilon(),
 						run.split().getMinPts()));
 	}
@@ -80,8 +81,9 @@ public final class RunFiles {
 				.map(w -> ErrorCurve.of(FileRun.nameOf(w), w.errors().errorsMetres())).toList();
 		String missing = silent.stream().map(FileRun::nameOf).collect(Collectors.joining(", "));
 		return Pictures.errorDistribution(curves,
-				run.measured().test() + (run.files().isHeldOut() ? " held-out" : " test")
-						+ " samples against a map of " + run.onMap().size()
-						+ (missing.isEmpty() ? "." : "; no position by " + missing + "."));
+				Words.bind(Messages.RunFiles_samplesAgainstAMapOf, run.measured().test(),
+						run.files().isHeldOut() ? Messages.RunFiles_heldOut : Messages.RunFiles_test,
+						run.onMap().size(),
+						missing.isEmpty() ? "." : Words.bind(Messages.RunFiles_noPositionBy, missing)));
 	}
 }

@@ -13,6 +13,7 @@ import org.cairnfield.core.correlate.NoisePlacement;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.measure.PositionErrors;
 import org.cairnfield.core.match.Search;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.decide.Outcome;
 import org.cairnfield.curation.measure.Measures;
 import org.cairnfield.curation.measure.Way;
@@ -110,16 +111,17 @@ public final class Tables {
 	/** A line for each of what the automatic choice tried, best first. */
 	public static void tried(Path file, List<AutomaticChoice.Tried> tried) throws IntakeException {
 		Stream<List<?>> rows = tried.stream()
-				.map(t -> List.of(String.format(Locale.ROOT, "DBSCAN (ε %.6g, minPts %d)%s", t.epsilon(), t.minPts(),
-						t.search().cut() ? ", large clusters cut" : ""), probes(t.search()),
+				.map(t -> List.of(String.format(Locale.ROOT, Messages.Tables_dbscanMinpts, t.epsilon(), t.minPts(),
+						t.search().cut() ? Messages.Tables_largeClustersCut : ""), probes(t.search()),
 						t.search().voting().toString(), t.meanErrorMetres(),
 						t.comparisonShare()));
 		ResultTable.write(file, List.of("splitting", "search", "voting", "heldOutMeanErrorM", "comparisonShare"), rows);
 	}
 
 	private static String probes(Search search) {
-		String cells = search.cellProbes() == 1 ? "1 cell" : search.cellProbes() + " cells";
-		return search.twoLevels() ? "two levels, " + search.groupProbes() + " groups + " + cells : cells;
+		String cells = search.cellProbes() == 1 ? Messages.Tables_1Cell
+				: Words.bind(Messages.Tables_cells, search.cellProbes());
+		return search.twoLevels() ? Words.bind(Messages.Tables_twoLevelsGroups, search.groupProbes(), cells) : cells;
 	}
 
 	/** A line a noise sample with all its evidence, in the order given; {@code made} is "no" for unplaced ones. */

@@ -21,18 +21,20 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The words of the workbench are in files of words: each there is asked for, and each that is asked for is there. */
+/** Words for people are in files of words: each there is asked for, and each that is asked for is there. */
 class WordsTest {
 
 	private static final Pattern FIELD = Pattern.compile("public static String (\\w+);");
 	private static final Pattern USE = Pattern.compile("\\bMessages\\.(\\w+)");
+	/** Annotations of commands and their options ask by name. */
+	private static final Pattern ANNOTATED = Pattern.compile("(?:descriptionKey = \"|\\$\\{bundle:)(\\w+)");
 	/** Literals with words in them: a blank between letters. Ids, formats, marks and HTML have none. */
 	private static final Pattern SENTENCE = Pattern
 			.compile("\"[^\"\\\\{<]*\\p{L}{2,} \\p{L}{2,} \\p{L}{2,}[^\"\\\\{<]*\"");
 	/** Where words are not for those who use the workbench: faults of the program, and what needs a constant. */
 	private static final Pattern NOT_SHOWN = Pattern
 			.compile(
-					"^\\s*(\\*|//|/\\*|@)|throw new Illegal|requireNonNull|new (IllegalState|IllegalArgument|Assertion)");
+					"^\\s*(\\*|//|/\\*|@)|throw new (Illegal|Unsupported)|requireNonNull|new (IllegalState|IllegalArgument|Assertion)");
 
 	private static Path bundles;
 
@@ -63,8 +65,10 @@ class WordsTest {
 		Files.writeString(folder.resolve("Messages.java"),
 				"public static String View_title;\npublic static String View_gone;");
 		Files.writeString(folder.resolve("View.java"), "say(Messages.View_title);");
-		assertEquals(List.of("View_gone is no word of the file", "View_idle is no field", "View_gone is never said",
-				"View_idle is never said"), faults(folder));
+		Files.writeString(folder.resolve("Command.java"),
+				"@Option(names = \"--all\", descriptionKey = \"Command_all\")");
+		assertEquals(List.of("Command_all is no word of the file", "View_gone is no word of the file",
+				"View_idle is no field", "View_gone is never said", "View_idle is never said"), faults(folder));
 	}
 
 	@Test
@@ -84,10 +88,10 @@ class WordsTest {
 	}
 
 	@Test
-	void noSentenceOfTheWorkbenchIsInItsCode() throws IOException {
+	void noSentenceIsInTheCodeOfWorkbenchCommandsAndReports() throws IOException {
 		List<String> found = new ArrayList<>();
 		try (Stream<Path> sources = Files.walk(bundles)) {
-			for (Path source : (Iterable<Path>) sources.filter(WordsTest::isOfTheWorkbench).sorted()::iterator) {
+			for (Path source : (Iterable<Path>) sources.filter(WordsTest::speaksToPeople).sorted()::iterator) {
 				for (String line : Files.readAllLines(source)) {
 					if (!NOT_SHOWN.matcher(line).find() && SENTENCE.matcher(line).find()) {
 						found.add(source.getFileName() + ": " + line.strip());
@@ -98,8 +102,8 @@ class WordsTest {
 		assertEquals(List.of(), found);
 	}
 
-	private static boolean isOfTheWorkbench(Path path) {
-		return path.toString().matches(".*org\\.cairnfield\\.ui[.a-z]*.src.*\\.java");
+	private static boolean speaksToPeople(Path path) {
+		return path.toString().matches(".*org\\.cairnfield\\.(ui[.a-z]*|batch|report).src.*\\.java");
 	}
 
 	private static List<Path> files(Path root, String name) throws IOException {
@@ -125,8 +129,12 @@ class WordsTest {
 				code.append(Files.readString(source));
 			}
 		}
-		Set<String> said = all(USE, code);
 		List<String> faults = new ArrayList<>();
+		Set<String> annotated = all(ANNOTATED, code);
+		annotated.stream().filter(word -> !words.contains(word))
+				.forEach(word -> faults.add(word + " is no word of the file"));
+		words.removeAll(annotated);
+		Set<String> said = all(USE, code);
 		fields.stream().filter(field -> !words.contains(field))
 				.forEach(field -> faults.add(field + " is no word of the file"));
 		words.stream().filter(word -> !fields.contains(word)).forEach(word -> faults.add(word + " is no field"));

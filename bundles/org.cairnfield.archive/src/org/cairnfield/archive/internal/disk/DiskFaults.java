@@ -10,6 +10,7 @@ import java.nio.file.ReadOnlyFileSystemException;
 import java.util.Locale;
 
 import org.cairnfield.archive.fault.ArchiveException;
+import org.cairnfield.core.text.Words;
 
 /** What the disk answered, in words. */
 public final class DiskFaults {
@@ -31,31 +32,35 @@ public final class DiskFaults {
 		long left = left(folder);
 		boolean refused = said.contains("no space left") || said.contains("not enough space");
 		if (said.contains("quota") || refused && left >= PLENTY_BYTES) {
-			return new ArchiveException(what + ": a limit for this account or folder on the disk of " + folder
-					+ " was reached, a quota or a number of files for instance"
-					+ (left < 0 ? "" : ", though the disk itself has " + megabytes(left) + " MB left"),
-					"delete what is not needed of your own files there, or ask for a higher limit, and try again",
+			return new ArchiveException(
+					Words.bind(Messages.DiskFaults_aLimitForThisAccount, what, folder,
+							left < 0 ? "" : Words.bind(Messages.DiskFaults_thoughTheDiskItselfHas, megabytes(left))),
+					Messages.DiskFaults_deleteWhatIsNotNeeded,
 					cause);
 		}
 		// the words may be in the language of the machine; a disk without room needs none
 		if (refused || left >= 0 && left < FULL_BYTES) {
 			return new ArchiveException(
-					what + ": the disk of " + folder + " is full" + (left < 0 ? "" : " (" + left / 1024 + " KiB left)"),
-					"make room there and try again", cause);
+					Words.bind(Messages.DiskFaults_theDiskOfIsFull, what, folder,
+							left < 0 ? "" : Words.bind(Messages.DiskFaults_kibLeft, left / 1024)),
+					Messages.DiskFaults_makeRoomThereAndTry, cause);
 		}
 		if (cause instanceof ReadOnlyFileSystemException || said.contains("read-only")) {
-			return new ArchiveException(what + ": the disk of " + folder + " is read-only",
-					"copy the archive to a place that can be written, or ask for it", cause);
+			return new ArchiveException(Words.bind(Messages.DiskFaults_theDiskOfIsRead, what, folder),
+					Messages.DiskFaults_copyTheArchiveToA, cause);
 		}
 		if (cause instanceof AccessDeniedException || said.contains("denied") || said.contains("not permitted")) {
-			return new ArchiveException(what + ": no permission to write " + name(cause, folder),
-					"ask for permission, or copy the archive to a folder of your own", cause);
+			return new ArchiveException(
+					Words.bind(Messages.DiskFaults_noPermissionToWrite, what, name(cause, folder)),
+					Messages.DiskFaults_askForPermissionOrCopy, cause);
 		}
 		if (cause instanceof NoSuchFileException) {
-			return new ArchiveException(what + ": " + name(cause, folder) + " is gone", "look who moves files there",
+			return new ArchiveException(Words.bind(Messages.DiskFaults_isGone, what, name(cause, folder)),
+					Messages.DiskFaults_lookWhoMovesFilesThere,
 					cause);
 		}
-		return new ArchiveException(what + ": " + said(cause), "look after the disk of " + folder + " and try again",
+		return new ArchiveException(what + ": " + said(cause),
+				Words.bind(Messages.DiskFaults_lookAfterTheDiskOf, folder),
 				cause);
 	}
 

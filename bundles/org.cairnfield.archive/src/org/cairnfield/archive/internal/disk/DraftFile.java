@@ -94,34 +94,34 @@ public record DraftFile(Path file, String archive, LockOwner by, String person, 
 		long size = Files.size(file);
 		long end = size - END_BYTES;
 		if (end < HEADER.length()) {
-			throw new BrokenException("it was cut off, or is no draft");
+			throw new BrokenException(Messages.DraftFile_itWasCutOffOr);
 		}
 		MessageDigest digest = Sha256.begin();
 		try (InputStream in = new BufferedInputStream(Files.newInputStream(file), 1 << 16)) {
 			String header = new String(in.readNBytes(HEADER.length()), StandardCharsets.ISO_8859_1);
 			if (!header.equals(HEADER) && !header.equals(FORMER_HEADER)) {
 				throw new BrokenException(header.startsWith("cairnfield draft ")
-						? "it was written by another version of Cairnfield"
-						: "it does not begin as a draft does");
+						? Messages.DraftFile_itWasWrittenByAnother
+						: Messages.DraftFile_itDoesNotBeginAs);
 			}
 			digest.update(header.getBytes(StandardCharsets.ISO_8859_1));
 			byte[] buffer = new byte[1 << 16];
 			for (long left = end - HEADER.length(); left > 0;) {
 				int n = in.read(buffer, 0, (int) Math.min(buffer.length, left));
 				if (n < 0) {
-					throw new BrokenException("it was cut off");
+					throw new BrokenException(Messages.DraftFile_itWasCutOff);
 				}
 				digest.update(buffer, 0, n);
 				left -= n;
 			}
 			String last = new String(in.readNBytes(END_BYTES + 1), StandardCharsets.ISO_8859_1);
 			if (!last.matches("end\t[0-9]{20}\t[0-9a-f]{64}\n")) {
-				throw new BrokenException("it was cut off, or goes on after its end");
+				throw new BrokenException(Messages.DraftFile_itWasCutOffOr2);
 			}
 			long manifest = offset(last.substring(4, 24));
 			if (!last.equals(end(manifest, digest)) || manifest < HEADER.length() || manifest > end
 					|| end - manifest > LONGEST_MANIFEST_BYTES) {
-				throw new BrokenException("it does not match its checksum");
+				throw new BrokenException(Messages.DraftFile_itDoesNotMatchIts);
 			}
 			return parse(file, manifest, end);
 		}
@@ -131,7 +131,7 @@ public record DraftFile(Path file, String archive, LockOwner by, String person, 
 		try {
 			return Long.parseLong(digits);
 		} catch (NumberFormatException e) {
-			throw new BrokenException("it does not match its checksum");
+			throw new BrokenException(Messages.DraftFile_itDoesNotMatchIts);
 		}
 	}
 
@@ -165,15 +165,15 @@ public record DraftFile(Path file, String archive, LockOwner by, String person, 
 					offset += size;
 				}
 				case "gone" -> entries.put(Journal.unescaped(field[1]), new Entry(0, 0, null));
-				default -> throw new BrokenException("it has a line that is none");
+				default -> throw new BrokenException(Messages.DraftFile_itHasALineThat);
 				}
 			}
 		} catch (IllegalArgumentException | ArrayIndexOutOfBoundsException | DateTimeException e) {
-			throw new BrokenException("it has a line that is none");
+			throw new BrokenException(Messages.DraftFile_itHasALineThat);
 		}
 		if (archive == null || by == null || base == null || offset != from
 				|| !entries.keySet().stream().allMatch(Places::staysInside)) {
-			throw new BrokenException("it does not tell what it holds");
+			throw new BrokenException(Messages.DraftFile_itDoesNotTellWhat);
 		}
 		return new DraftFile(file, archive, by, person, replaces, base.equals(NO_BASE) ? null : base, entries);
 	}
@@ -193,7 +193,7 @@ public record DraftFile(Path file, String archive, LockOwner by, String person, 
 		MessageDigest digest = Sha256.begin();
 		digest.update(bytes);
 		if (!Sha256.hex(digest).equals(entry.hash)) {
-			throw new BrokenException("it was changed while it was read");
+			throw new BrokenException(Messages.DraftFile_itWasChangedWhileIt);
 		}
 		return bytes;
 	}

@@ -26,7 +26,7 @@ public final class FolderLock implements AutoCloseable {
 
 	private static final String NOTE = "lock";
 	private static final String HOLD = "lock.hold";
-	private static final String FREE_IT = "open it for reading only, or wait; where nobody works there any more, release the lock";
+	private static final String FREE_IT = Messages.FolderLock_openItForReadingOnly;
 
 	/** Folders held by this process: the operating system does not keep a process out of its own lock. */
 	private static final Set<Path> HELD = ConcurrentHashMap.newKeySet();
@@ -122,11 +122,11 @@ public final class FolderLock implements AutoCloseable {
 	public static void release(Disk disk, Path root) throws IOException {
 		Path key = root.toRealPath();
 		if (HELD.contains(key)) {
-			throw new LockedException(root.toString(), ownerOf(root), "close it there first");
+			throw new LockedException(root.toString(), ownerOf(root), Messages.FolderLock_closeItThereFirst);
 		}
 		try (FileChannel channel = holdFile(root)) {
 			if (!hold(channel)) {
-				throw new LockedException(root.toString(), ownerOf(root), "close it there first, or end that process");
+				throw new LockedException(root.toString(), ownerOf(root), Messages.FolderLock_closeItThereFirstOr);
 			}
 			disk.delete(note(root));
 		}
@@ -151,7 +151,7 @@ public final class FolderLock implements AutoCloseable {
 		LockNote found = LockNote.read(note(root));
 		if (released || !note.equals(found)) {
 			throw new LockedException(root.toString(), found == null ? null : found.owner(),
-					"the lock of this program was released from outside; copy what you need and open the archive again");
+					Messages.FolderLock_theLockOfThisProgram);
 		}
 	}
 

@@ -19,6 +19,7 @@ import java.util.TreeSet;
 import java.util.function.Predicate;
 
 import org.cairnfield.archive.fault.Damage;
+import org.cairnfield.core.text.Words;
 
 /**
  * The files of a folder as the last save left them, also where that save is not finished: a file that still waits in the
@@ -65,8 +66,8 @@ public final class FolderView implements FileSource {
 					files.put(path, file);
 					stamps.put(path, stamp(attributes));
 				} else {
-					damages.add(new Damage(path, 0, "no plain file, and not followed: it could lead out of the archive",
-							"replace it by what it points to"));
+					damages.add(new Damage(path, 0, Messages.FolderView_noPlainFileAndNot,
+							Messages.FolderView_replaceItByWhatIt));
 				}
 				return FileVisitResult.CONTINUE;
 			}
@@ -77,8 +78,9 @@ public final class FolderView implements FileSource {
 					throw e;
 				}
 				if (!(e instanceof NoSuchFileException)) { // gone between two looks: the stamps tell
-					damages.add(new Damage(path(file), 0, "can not be read: " + e.getClass().getSimpleName(),
-							"ask for permission"));
+					damages.add(new Damage(path(file), 0,
+							Words.bind(Messages.FolderView_canNotBeRead, e.getClass().getSimpleName()),
+							Messages.FolderView_askForPermission));
 				}
 				return FileVisitResult.CONTINUE;
 			}

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.regex.Pattern;
 
 import org.cairnfield.archive.fault.ArchiveException;
+import org.cairnfield.core.text.Words;
 
 /**
  * Makes sure that the Git folder of an archive lies in the archive and leads nowhere else, before anything in it is read or
@@ -18,7 +19,7 @@ import org.cairnfield.archive.fault.ArchiveException;
  */
 public final class GitEnclosure {
 
-	private static final String DISTRUST = "where it is not known who put it there, do not use the archive; otherwise ";
+	private static final String DISTRUST = Messages.GitEnclosure_whereItIsNotKnown;
 	private static final int LARGEST_REF_BYTES = 4096;
 	private static final Pattern NOT_PLAIN = Pattern.compile("include|extensions", Pattern.CASE_INSENSITIVE);
 
@@ -44,8 +45,8 @@ public final class GitEnclosure {
 		}
 		enclosure.requirePlain(enclosure.requireFolder(enclosure.git.resolve("info")));
 		enclosure.requireOwnObjects(enclosure.requireFolder(enclosure.git.resolve("objects")));
-		enclosure.requireNo("commondir", "shares its Git folder with another work tree",
-				"clone the archive to work on it");
+		enclosure.requireNo("commondir", Messages.GitEnclosure_sharesItsGitFolderWith,
+				Messages.GitEnclosure_cloneTheArchiveToWork);
 	}
 
 	/** Whether the archive's own configuration of Git is so plain that it need not be looked at any closer. */
@@ -68,7 +69,7 @@ public final class GitEnclosure {
 		try (DirectoryStream<Path> entries = Files.newDirectoryStream(folder)) {
 			for (Path entry : entries) {
 				Places.requireKind(root, entry, Files.isRegularFile(entry, LinkOption.NOFOLLOW_LINKS)
-						|| Files.isDirectory(entry, LinkOption.NOFOLLOW_LINKS), "file or folder");
+						|| Files.isDirectory(entry, LinkOption.NOFOLLOW_LINKS), Messages.GitEnclosure_fileOrFolder);
 			}
 		}
 	}
@@ -96,7 +97,8 @@ public final class GitEnclosure {
 		if (text.startsWith(HeadTrace.SYMBOLIC)) {
 			String name = text.substring(HeadTrace.SYMBOLIC.length()).strip();
 			if (!HeadTrace.isReference(name) || file.startsWith(git.resolve(HeadTrace.BRANCHES))) {
-				throw refused(file, "names '" + Places.shown(name) + "'", "have it name a commit, by its id");
+				throw refused(file, Words.bind(Messages.GitEnclosure_names, Places.shown(name)),
+						Messages.GitEnclosure_haveItNameACommit);
 			}
 		}
 	}
@@ -110,8 +112,8 @@ public final class GitEnclosure {
 				}
 			}
 		}
-		requireNo("objects/info/alternates", "borrows objects of another repository",
-				"run 'git repack -a -d' where it can be reached, then delete that file");
+		requireNo("objects/info/alternates", Messages.GitEnclosure_borrowsObjectsOfAnotherRepository,
+				Messages.GitEnclosure_runGitRepackAD);
 	}
 
 	private void requireNo(String name, String what, String otherwise) throws ArchiveException {
@@ -123,13 +125,14 @@ public final class GitEnclosure {
 
 	private String text(Path file, int most) throws IOException {
 		if (Files.size(file) > most) {
-			throw refused(file, "is larger than any that Git writes", "restore it from a copy");
+			throw refused(file, Messages.GitEnclosure_isLargerThanAnyThat, Messages.GitEnclosure_restoreItFromACopy);
 		}
 		return Files.readString(file, StandardCharsets.ISO_8859_1);
 	}
 
 	private ArchiveException refused(Path file, String what, String otherwise) {
-		return new ArchiveException("the history of " + root + " is not opened: " + root.relativize(file) + ' ' + what,
+		return new ArchiveException(
+				Words.bind(Messages.GitEnclosure_theHistoryOfIsNot, root, root.relativize(file), what),
 				DISTRUST + otherwise);
 	}
 }

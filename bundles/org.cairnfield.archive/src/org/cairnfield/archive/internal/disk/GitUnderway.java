@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 
 import org.cairnfield.archive.fault.Damage;
+import org.cairnfield.core.text.Words;
 
 /**
  * A merge, rebase or the like that somebody began with plain Git and has not finished, told from Git's files without loading
@@ -20,13 +21,13 @@ public record GitUnderway(String trace, String what, String word) {
 
 	/** The more special ones first: a rebase may leave traces of the others. */
 	private static final List<GitUnderway> ALL = List.of(
-			trace("rebase-merge", "a rebase", "rebase"),
-			trace("rebase-apply/applying", "a series of patches", "am"),
-			trace("rebase-apply", "a rebase", "rebase"),
-			trace("MERGE_HEAD", "a merge", "merge"),
-			trace("CHERRY_PICK_HEAD", "a cherry-pick", "cherry-pick"),
-			trace("REVERT_HEAD", "a revert", "revert"),
-			trace("sequencer", "a cherry-pick or revert of several commits", "cherry-pick"));
+			trace("rebase-merge", Messages.GitUnderway_aRebase, "rebase"),
+			trace("rebase-apply/applying", Messages.GitUnderway_aSeriesOfPatches, "am"),
+			trace("rebase-apply", Messages.GitUnderway_aRebase, "rebase"),
+			trace("MERGE_HEAD", Messages.GitUnderway_aMerge, "merge"),
+			trace("CHERRY_PICK_HEAD", Messages.GitUnderway_aCherryPick, "cherry-pick"),
+			trace("REVERT_HEAD", Messages.GitUnderway_aRevert, "revert"),
+			trace("sequencer", Messages.GitUnderway_aCherryPickOrRevert, "cherry-pick"));
 
 	private static GitUnderway trace(String name, String what, String word) {
 		return new GitUnderway(Places.GIT + '/' + name, what, word);
@@ -40,13 +41,12 @@ public record GitUnderway(String trace, String what, String word) {
 
 	/** In words, without a full stop. */
 	public String reason() {
-		return what + " with plain Git was begun here and is not finished";
+		return Words.bind(Messages.GitUnderway_withPlainGitWasBegun, what);
 	}
 
 	/** What a person can do. */
 	public String remedy() {
-		return "finish it with 'git " + word + " --continue', keeping what both sides have, or give it up with 'git "
-				+ word + " --abort'";
+		return Words.bind(Messages.GitUnderway_finishItWithGitContinue, word, word);
 	}
 
 	/** As damage. */

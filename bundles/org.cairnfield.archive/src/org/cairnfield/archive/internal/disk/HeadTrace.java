@@ -44,21 +44,23 @@ public record HeadTrace(String branch, String id, boolean loose, String broken, 
 		Path git = root.resolve(Places.GIT);
 		String head = text(root, git.resolve("HEAD"));
 		if (head == null) {
-			return broken(HEAD, "is missing");
+			return broken(HEAD, Messages.HeadTrace_isMissing);
 		}
 		if (ID.matcher(head).matches()) {
 			return new HeadTrace(null, head, true, null, null);
 		}
 		String branch = head.startsWith(SYMBOLIC) ? head.substring(SYMBOLIC.length()).strip() : "";
 		if (!isBranch(branch)) {
-			return broken(HEAD, head.isEmpty() ? "is empty" : "names neither a branch nor a commit");
+			return broken(HEAD,
+					head.isEmpty() ? Messages.HeadTrace_isEmpty : Messages.HeadTrace_namesNeitherABranchNor);
 		}
 		Path file = git.resolve(branch);
 		requireFolders(root, git, file);
 		if (Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS) || Files.isSymbolicLink(file)) {
 			String id = text(root, file);
 			return ID.matcher(id).matches() ? new HeadTrace(branch, id, true, null, null)
-					: broken(Places.GIT + '/' + branch, id.isEmpty() ? "is empty" : "holds no id of a commit");
+					: broken(Places.GIT + '/' + branch,
+							id.isEmpty() ? Messages.HeadTrace_isEmpty : Messages.HeadTrace_holdsNoIdOfA);
 		}
 		return new HeadTrace(branch, packed(root, branch), false, null, null);
 	}

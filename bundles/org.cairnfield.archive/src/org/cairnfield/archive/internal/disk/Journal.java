@@ -68,7 +68,7 @@ record Journal(List<Step> steps) {
 			return null;
 		}
 		if (Files.size(file) > LARGEST_BYTES) {
-			throw new BrokenException("the journal is larger than any that was written");
+			throw new BrokenException(Messages.Journal_theJournalIsLargerThan);
 		}
 		return parse(Files.readAllBytes(file));
 	}
@@ -116,11 +116,11 @@ record Journal(List<Step> steps) {
 		try {
 			text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
 		} catch (CharacterCodingException e) {
-			throw new BrokenException("the journal is not text");
+			throw new BrokenException(Messages.Journal_theJournalIsNotText);
 		}
 		int seal = text.lastIndexOf("end\t");
 		if (!text.startsWith(HEADER + '\n') || seal < 0 || !text.endsWith("\n")) {
-			throw new BrokenException("the journal has no beginning or no end");
+			throw new BrokenException(Messages.Journal_theJournalHasNoBeginning);
 		}
 		MessageDigest digest = Sha256.begin();
 		digest.update(text.substring(0, seal).getBytes(StandardCharsets.UTF_8));
@@ -131,10 +131,10 @@ record Journal(List<Step> steps) {
 				steps.add(step(lines[i].split("\t", -1)));
 			}
 		} catch (IllegalArgumentException e) {
-			throw new BrokenException("the journal has a line that is none");
+			throw new BrokenException(Messages.Journal_theJournalHasALine);
 		}
 		if (!text.substring(seal).equals("end\t" + steps.size() + '\t' + Sha256.hex(digest) + '\n')) {
-			throw new BrokenException("the journal does not match its checksum");
+			throw new BrokenException(Messages.Journal_theJournalDoesNotMatch);
 		}
 		return new Journal(List.copyOf(steps));
 	}

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.Locale;
 
 import org.cairnfield.archive.fault.ArchiveException;
+import org.cairnfield.core.text.Words;
 
 /** Where things lie in the folder of an archive, and that nothing reaches out of it. */
 public final class Places {
@@ -93,12 +94,10 @@ public final class Places {
 	 */
 	public static Path requireKind(Path root, Path file, boolean isRight, String kind) throws ArchiveException {
 		if (!isRight && Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
-			String what = Files.isSymbolicLink(file) ? "is a symbolic link, which could lead out of the archive"
-					: "is no plain " + kind;
-			throw new ArchiveException(root + " is not opened: " + root.relativize(file) + ' ' + what,
-					"where it is not known who put it there, do not use the archive; otherwise replace it by a plain "
-							+ kind
-							+ ", or delete it");
+			String what = Files.isSymbolicLink(file) ? Messages.Places_isASymbolicLinkWhich
+					: Words.bind(Messages.Places_isNoPlain, kind);
+			throw new ArchiveException(Words.bind(Messages.Places_isNotOpened, root, root.relativize(file), what),
+					Words.bind(Messages.Places_whereItIsNotKnown, kind));
 		}
 		return file;
 	}
@@ -120,16 +119,16 @@ public final class Places {
 		}
 		for (Path step = file; step != null && !step.equals(root); step = step.getParent()) {
 			if (Files.isSymbolicLink(step)) {
-				throw new ArchiveException(path + " goes through a symbolic link, which could lead out of the archive",
-						"replace " + root.relativize(step) + " by what it points to");
+				throw new ArchiveException(Words.bind(Messages.Places_goesThroughASymbolicLink, path),
+						Words.bind(Messages.Places_replaceByWhatItPoints, root.relativize(step)));
 			}
 		}
 		return file;
 	}
 
 	private static ArchiveException outside(String path) {
-		return new ArchiveException("'" + path + "' leads out of the archive and is not followed",
-				"move the file into the folder of the archive and refer to it there");
+		return new ArchiveException(Words.bind(Messages.Places_leadsOutOfTheArchive, path),
+				Messages.Places_moveTheFileIntoThe);
 	}
 
 	/** Whether a regular file is there, not a link to one. */

@@ -11,6 +11,7 @@ import java.util.List;
 
 import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.archive.fault.Damage;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.values.Sha256;
 
 /**
@@ -41,8 +42,8 @@ public final class Save implements FileChanges, AutoCloseable {
 		try {
 			List<Damage> obstacles = SaveRecovery.run(disk, root);
 			if (!obstacles.isEmpty()) {
-				throw new ArchiveException("nothing was saved: " + obstacles.get(0).file() + " was "
-						+ obstacles.get(0).reason(), obstacles.get(0).remedy());
+				throw new ArchiveException(Words.bind(Messages.Save_nothingWasSavedWas, obstacles.get(0).file(),
+						obstacles.get(0).reason()), obstacles.get(0).remedy());
 			}
 		} catch (IOException e) {
 			throw save.notSaved(e);
@@ -170,8 +171,8 @@ public final class Save implements FileChanges, AutoCloseable {
 				folder = folder.getParent();
 			}
 			if (!Files.isDirectory(folder) || !Files.isWritable(folder)) {
-				throw new ArchiveException("nothing was saved: " + step.path() + " can not be written in " + folder,
-						"ask for permission, or copy the archive to a folder of your own");
+				throw new ArchiveException(Words.bind(Messages.Save_nothingWasSavedCanNot, step.path(), folder),
+						Messages.Save_askForPermissionOrCopy);
 			}
 		}
 	}
@@ -181,12 +182,12 @@ public final class Save implements FileChanges, AutoCloseable {
 	}
 
 	private ArchiveException notSaved(IOException cause) {
-		return DiskFaults.explain("nothing was saved", root, cause);
+		return DiskFaults.explain(Messages.Save_nothingWasSaved, root, cause);
 	}
 
 	private ArchiveException notFinished(IOException cause) {
 		return new UnfinishedSaveException(DiskFaults.explain(
-				"the save counts, but is not in place yet and will be finished by the next save, or when the archive is opened next",
+				Messages.Save_theSaveCountsButIs,
 				root, cause));
 	}
 }

@@ -10,6 +10,7 @@ import java.util.List;
 
 import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.archive.fault.Damage;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.values.Sha256;
 
 /** Finishes or throws away what an interrupted save has left. Needs the lock of the folder. */
@@ -61,7 +62,7 @@ public final class SaveRecovery {
 
 	static Damage broken(Journal.BrokenException cause) {
 		return new Damage(Places.JOURNAL, 0, cause.getMessage(),
-				"an interrupted save can not be finished; restore the last save point, then delete this file");
+				Messages.SaveRecovery_anInterruptedSaveCanNot);
 	}
 
 	/** Files that are neither as the save found them nor as it leaves them. */
@@ -73,7 +74,7 @@ public final class SaveRecovery {
 				target = Places.inside(root, step.path());
 			} catch (ArchiveException e) {
 				found.add(new Damage(Places.JOURNAL, 0, e.getMessage(),
-						"restore the last save point, then delete this file"));
+						Messages.SaveRecovery_restoreTheLastSavePoint));
 				continue;
 			}
 			String now = Places.isFile(target) ? Sha256.of(target) : Journal.ABSENT;
@@ -82,12 +83,12 @@ public final class SaveRecovery {
 				continue;
 			}
 			if (!now.equals(step.before())) {
-				found.add(new Damage(step.path(), 0, "changed by another program while a save was unfinished",
-						"restore the last save point, or put back the file as it was, then open the archive again"));
+				found.add(new Damage(step.path(), 0, Messages.SaveRecovery_changedByAnotherProgramWhile,
+						Messages.SaveRecovery_restoreTheLastSavePoint2));
 			} else if (!step.deletes() && !isSound(root, step)) {
 				found.add(new Damage(step.path(), 0,
-						"an interrupted save can not be finished, as its new content is damaged",
-						"restore the last save point, then delete " + Places.JOURNAL));
+						Messages.SaveRecovery_anInterruptedSaveCanNot2,
+						Words.bind(Messages.SaveRecovery_restoreTheLastSavePoint3, Places.JOURNAL)));
 			}
 		}
 		return found;

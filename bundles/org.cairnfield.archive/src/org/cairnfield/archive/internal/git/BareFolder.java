@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 
 import org.cairnfield.archive.fault.ArchiveException;
+import org.cairnfield.core.text.Words;
 import org.eclipse.jgit.lib.Repository;
 import org.eclipse.jgit.storage.file.FileRepositoryBuilder;
 
@@ -19,16 +20,16 @@ final class BareFolder {
 	static void prepare(Path folder) throws IOException {
 		if (!Files.exists(folder) || isEmpty(folder)) {
 			if (folder.getParent() != null && !Files.isDirectory(folder.getParent())) {
-				throw new ArchiveException("there is no folder " + folder.getParent(),
-						"look where the remote is, or make that folder");
+				throw new ArchiveException(Words.bind(Messages.BareFolder_thereIsNoFolder, folder.getParent()),
+						Messages.BareFolder_lookWhereTheRemoteIs);
 			}
 			try (Repository made = new FileRepositoryBuilder().setBare().setGitDir(folder.toFile()).build()) {
 				made.create(true);
 			}
 		} else if (Files.exists(folder.resolve(".git")) || !Files.isDirectory(folder.resolve("objects"))) {
 			throw new ArchiveException(
-					folder + " is no bare repository, and what somebody works in must not change under their hands",
-					"name another folder; a new one becomes a bare repository");
+					Words.bind(Messages.BareFolder_isNoBareRepositoryAnd, folder),
+					Messages.BareFolder_nameAnotherFolderANew);
 		}
 	}
 

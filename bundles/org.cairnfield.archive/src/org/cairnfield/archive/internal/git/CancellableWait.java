@@ -18,7 +18,7 @@ final class CancellableWait {
 
 	private static final int LOOK_MILLIS = 100;
 	/** A repository in a folder is served by threads of JGit, whose failures come back to the caller: no need to print them too. */
-	private static final ThreadGroup OTHER_SIDE = new ThreadGroup("Exchange") {
+	private static final ThreadGroup OTHER_SIDE = new ThreadGroup(Messages.CancellableWait_exchange) {
 		@Override
 		public void uncaughtException(Thread thread, Throwable e) {
 			if (!thread.getName().startsWith("JGit-")) {
@@ -39,7 +39,7 @@ final class CancellableWait {
 			} catch (Throwable e) {
 				answer.completeExceptionally(e);
 			}
-		}, "Exchange");
+		}, Messages.CancellableWait_exchange);
 		thread.setDaemon(true);
 		thread.start();
 		while (true) {

@@ -14,6 +14,7 @@ import java.util.Set;
 
 import org.cairnfield.archive.fault.Damage;
 import org.cairnfield.archive.fault.DamagedException;
+import org.cairnfield.core.text.Words;
 import org.eclipse.jgit.lib.Constants;
 import org.eclipse.jgit.lib.ObjectId;
 import org.eclipse.jgit.lib.ObjectReader;
@@ -25,8 +26,7 @@ import org.eclipse.jgit.revwalk.RevCommit;
 final class Commits {
 
 	/** Where a commit cannot be read, so much of the history as can. */
-	private static final String REMEDY = "fetch the object from a copy or a clone of the archive, for instance with 'git fetch'; "
-			+ "'git fsck' lists all that is missing";
+	private static final String REMEDY = Messages.Commits_fetchTheObjectFromA;
 
 	private final Repository repository;
 
@@ -49,19 +49,19 @@ final class Commits {
 			if (commit.getId().equals(id) && commit.getAuthorIdent() != null && commit.getFullMessage() != null) {
 				return commit;
 			}
-			reason = commit.getId().equals(id) ? "names no author" : "holds something else";
+			reason = commit.getId().equals(id) ? Messages.Commits_namesNoAuthor : Messages.Commits_holdsSomethingElse;
 		} catch (IOException | RuntimeException e) { // JGit's parsers stumble over what they do not expect
-			reason = "cannot be read: " + e.getMessage();
+			reason = Words.bind(Messages.Commits_cannotBeRead, e.getMessage());
 			cause = e;
 		}
-		throw damaged(id.name(), "the commit " + reason, cause);
+		throw damaged(id.name(), Words.bind(Messages.Commits_theCommit, reason), cause);
 	}
 
 	/** @param name of the object; where it is an id, the file is named that the object has unless it is in a pack */
 	static DamagedException damaged(String name, String reason, Exception cause) {
 		String file = ObjectId.isId(name) ? ".git/objects/" + name.substring(0, 2) + '/' + name.substring(2)
 				: ".git/objects";
-		return new DamagedException("the history is damaged: " + file + ": " + reason, REMEDY,
+		return new DamagedException(Words.bind(Messages.Commits_theHistoryIsDamaged, file, reason), REMEDY,
 				List.of(new Damage(file, 0, reason, REMEDY)), cause);
 	}
 

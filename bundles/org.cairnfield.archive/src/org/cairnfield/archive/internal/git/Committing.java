@@ -16,6 +16,7 @@ import java.util.function.Predicate;
 
 import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.archive.internal.disk.Places;
+import org.cairnfield.core.text.Words;
 import org.eclipse.jgit.dircache.DirCache;
 import org.eclipse.jgit.dircache.DirCacheBuilder;
 import org.eclipse.jgit.dircache.DirCacheEntry;
@@ -96,8 +97,8 @@ final class Committing {
 			moveHead(head, id, message);
 			return commits().read(id);
 		} catch (LockFailedException e) {
-			throw new ArchiveException("no save point was made, as another Git is at work: " + e.getFile() + " exists",
-					"wait for it; if none is running, delete that file", e);
+			throw new ArchiveException(Words.bind(Messages.Committing_noSavePointWasMade, e.getFile()),
+					Messages.Committing_waitForItIfNone, e);
 		} finally {
 			locks.withdraw();
 		}
@@ -189,8 +190,8 @@ final class Committing {
 			builder.finish();
 			index.write();
 			if (!index.commit()) {
-				throw new ArchiveException("no save point was made, as the index of Git could not be written",
-						"try again");
+				throw new ArchiveException(Messages.Committing_noSavePointWasMade2,
+						Messages.Committing_tryAgain);
 			}
 		} finally {
 			index.unlock();
@@ -204,11 +205,12 @@ final class Committing {
 		RefUpdate update = repository.updateRef(Constants.HEAD);
 		update.setNewObjectId(after);
 		update.setExpectedOldObjectId(before == null ? ObjectId.zeroId() : before);
-		update.setRefLogMessage("commit: " + message.lines().findFirst().orElse(""), false);
+		update.setRefLogMessage(Words.bind(Messages.Committing_commit, message.lines().findFirst().orElse("")),
+				false);
 		RefUpdate.Result result = update.update();
 		if (result != RefUpdate.Result.NEW && result != RefUpdate.Result.FAST_FORWARD) {
-			throw new ArchiveException("no save point was made, as another Git was faster (" + result + ")",
-					"open the archive again, look at its history, and try again");
+			throw new ArchiveException(Words.bind(Messages.Committing_noSavePointWasMade3, result),
+					Messages.Committing_openTheArchiveAgainLook);
 		}
 	}
 

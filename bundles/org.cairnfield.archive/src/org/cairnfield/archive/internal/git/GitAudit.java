@@ -13,6 +13,7 @@ import java.util.TreeMap;
 
 import org.cairnfield.archive.signature.Signature;
 import org.cairnfield.archive.signature.SignerList;
+import org.cairnfield.core.text.Words;
 import org.eclipse.jgit.lib.Constants;
 import org.eclipse.jgit.lib.FileMode;
 import org.eclipse.jgit.lib.ObjectId;
@@ -45,7 +46,7 @@ public final class GitAudit {
 		refs.problems().forEach((name, problem) -> problems.add(name + ": " + problem));
 		String index = indexProblem();
 		if (index != null) {
-			problems.add("index: " + index);
+			problems.add(Words.bind(Messages.GitAudit_index, index));
 		}
 		problems.addAll(objects.ofAllBehind(refs.ids()));
 		problems.addAll(objects.ofFiles());
@@ -58,7 +59,7 @@ public final class GitAudit {
 			repository.readDirCache();
 			return null;
 		} catch (IOException | RuntimeException e) {
-			return "cannot be read: " + e.getMessage();
+			return Words.bind(Messages.GitAudit_cannotBeRead, e.getMessage());
 		}
 	}
 

@@ -21,6 +21,7 @@ import org.cairnfield.archive.internal.disk.GitUnderway;
 import org.cairnfield.archive.internal.disk.HeadTrace;
 import org.cairnfield.archive.remote.RemoteUrl;
 import org.cairnfield.core.task.Progress;
+import org.cairnfield.core.text.Words;
 import org.eclipse.jgit.errors.AmbiguousObjectException;
 import org.eclipse.jgit.errors.IncorrectObjectTypeException;
 import org.eclipse.jgit.errors.MissingObjectException;
@@ -76,10 +77,11 @@ public final class GitFolder implements AutoCloseable {
 		try {
 			return new GitFolder(root, lasting(builder(root).setMustExist(true).build()));
 		} catch (IOException | RuntimeException e) {
-			Damage damage = new Damage(Constants.DOT_GIT, 0, "can not be opened: " + e.getMessage(),
-					"look with 'git fsck' what is wrong with it, or restore the folder from a copy");
+			Damage damage = new Damage(Constants.DOT_GIT, 0,
+					Words.bind(Messages.GitFolder_canNotBeOpened, e.getMessage()),
+					Messages.GitFolder_lookWithGitFsckWhat);
 			throw new DamagedException(
-					"the history of " + root + " is damaged: " + damage.file() + ' ' + damage.reason(),
+					Words.bind(Messages.GitFolder_theHistoryOfIsDamaged, root, damage.file(), damage.reason()),
 					damage.remedy(), List.of(damage), e);
 		}
 	}
@@ -168,15 +170,19 @@ public final class GitFolder implements AutoCloseable {
 			if (id != null) {
 				return commit(id);
 			}
-			throw new ArchiveException("the history has no state '" + name + "'", "look at the list of save points");
+			throw new ArchiveException(Words.bind(Messages.GitFolder_theHistoryHasNoState, name),
+					Messages.GitFolder_lookAtTheListOf);
 		} catch (AmbiguousObjectException e) {
-			throw new ArchiveException("'" + name + "' is the beginning of several ids", "give more digits", e);
+			throw new ArchiveException(Words.bind(Messages.GitFolder_isTheBeginningOfSeveral, name),
+					Messages.GitFolder_giveMoreDigits, e);
 		} catch (MissingObjectException | IncorrectObjectTypeException | IllegalArgumentException e) {
-			throw new ArchiveException("the history has no state '" + name + "'", "look at the list of save points", e);
+			throw new ArchiveException(Words.bind(Messages.GitFolder_theHistoryHasNoState, name),
+					Messages.GitFolder_lookAtTheListOf, e);
 		} catch (ArchiveException e) {
 			throw e;
 		} catch (IOException | RuntimeException e) {
-			throw Commits.damaged(name, "what '" + name + "' names cannot be read: " + e.getMessage(), e);
+			throw Commits.damaged(name, Words.bind(Messages.GitFolder_whatNamesCannotBeRead, name, e.getMessage()),
+					e);
 		}
 	}
 
@@ -299,23 +305,21 @@ public final class GitFolder implements AutoCloseable {
 		}
 		RepositoryState state = state();
 		if (!state.canCommit()) {
-			return new Obstacle("Git is in the middle of something here: " + state.getDescription(),
-					"finish that with Git");
+			return new Obstacle(Words.bind(Messages.GitFolder_gitIsInTheMiddle, state.getDescription()),
+					Messages.GitFolder_finishThatWithGit);
 		}
 		for (Path lock : GitLocks.in(root, repository)) {
 			if (Files.exists(lock, LinkOption.NOFOLLOW_LINKS)) {
 				return new Obstacle(
-						"Git is at work here, or ended in the middle of it: " + root.relativize(lock) + " exists",
-						"finish that with Git");
+						Words.bind(Messages.GitFolder_gitIsAtWorkHere, root.relativize(lock)),
+						Messages.GitFolder_finishThatWithGit);
 			}
 		}
 		HeadTrace head = HeadTrace.of(root);
 		if (head.branch() == null && head.broken() == null) {
 			return new Obstacle(
-					"HEAD names the commit " + head.id().substring(0, 8) + " and no branch, so that nothing would keep "
-							+ "what is recorded here",
-					"go back to the branch, for instance with 'git switch " + BRANCH
-							+ "', or keep this state as another with 'git switch -c NAME'");
+					Words.bind(Messages.GitFolder_headNamesTheCommitAnd, head.id().substring(0, 8)),
+					Words.bind(Messages.GitFolder_goBackToTheBranch, BRANCH));
 		}
 		return null;
 	}

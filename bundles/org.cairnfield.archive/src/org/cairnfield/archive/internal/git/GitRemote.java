@@ -16,6 +16,7 @@ import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.archive.fault.UnreachableException;
 import org.cairnfield.archive.remote.RemoteUrl;
 import org.cairnfield.core.task.Progress;
+import org.cairnfield.core.text.Words;
 import org.eclipse.jgit.errors.TransportException;
 import org.eclipse.jgit.lib.Constants;
 import org.eclipse.jgit.lib.ObjectId;
@@ -73,7 +74,7 @@ public final class GitRemote {
 			transport.setCheckFetchedObjects(true);
 			transport.setTagOpt(TagOpt.NO_TAGS);
 			List<RefSpec> wanted = new ArrayList<>(List.of(new RefSpec('+' + Constants.R_TAGS + "*:" + TAGS + '*')));
-			progress.begin("Reaching " + url, 1);
+			progress.begin(Words.bind(Messages.GitRemote_reaching, url), 1);
 			Callable<SortedMap<String, String>> looking = () -> heads(transport);
 			SortedMap<String, String> heads = CancellableWait.on(progress, looking);
 			if (heads.containsKey(branch)) {
@@ -172,8 +173,8 @@ public final class GitRemote {
 	private static void requireNothingLeft(Path folder, IOException e) throws IOException {
 		for (Path left : folder == null ? List.<Path>of() : PackLeftovers.inTheWay(folder)) {
 			throw new UnreachableException(
-					"somebody is sending at this moment, or was broken off in the middle of it: " + left + " exists",
-					"exchange again in a minute, when what was left behind is removed; nothing here is lost", e);
+					Words.bind(Messages.GitRemote_somebodyIsSendingAtThis, left),
+					Messages.GitRemote_exchangeAgainInAMinute, e);
 		}
 	}
 
@@ -193,8 +194,9 @@ public final class GitRemote {
 		if (!overtaken && refused != null) {
 			String said = result.getMessages() == null ? "" : result.getMessages().strip();
 			throw new UnreachableException(
-					url + " did not take what was sent (" + refused + (said.isEmpty() ? "" : ", " + said) + ")",
-					"see whether its disk is full and whether you may write there, then exchange again; all of it is safe here",
+					Words.bind(Messages.GitRemote_didNotTakeWhatWas, url, refused,
+							said.isEmpty() ? "" : ", " + said),
+					Messages.GitRemote_seeWhetherItsDiskIs,
 					null);
 		}
 		return !overtaken;
@@ -211,7 +213,8 @@ public final class GitRemote {
 			}
 			return transport;
 		} catch (URISyntaxException e) {
-			throw new ArchiveException("not a place to exchange with: " + url, "connect the archive again", e);
+			throw new ArchiveException(Words.bind(Messages.GitRemote_notAPlaceToExchange, url),
+					Messages.GitRemote_connectTheArchiveAgain, e);
 		} catch (TransportException e) {
 			throw failed(e, Progress.NONE);
 		}
@@ -227,8 +230,9 @@ public final class GitRemote {
 		}
 		String said = deepest.getMessage() == null || deepest == e ? e.getMessage()
 				: e.getMessage() + ": " + deepest.getMessage();
-		return new UnreachableException(url + " cannot be reached: " + said.replaceFirst("\\.$", ""),
-				"see whether it is there and whether you may read and write it, then try again; nothing here is lost",
+		return new UnreachableException(
+				Words.bind(Messages.GitRemote_cannotBeReached, url, said.replaceFirst("\\.$", "")),
+				Messages.GitRemote_seeWhetherItIsThere,
 				e);
 	}
 }

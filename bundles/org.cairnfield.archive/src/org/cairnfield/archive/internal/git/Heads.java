@@ -12,6 +12,7 @@ import org.cairnfield.archive.fault.DamagedException;
 import org.cairnfield.archive.internal.disk.HeadTrace;
 import org.cairnfield.archive.internal.disk.Intended;
 import org.cairnfield.archive.internal.disk.Places;
+import org.cairnfield.core.text.Words;
 import org.eclipse.jgit.lib.Constants;
 import org.eclipse.jgit.lib.ObjectId;
 import org.eclipse.jgit.lib.ObjectLoader;
@@ -59,7 +60,7 @@ final class Heads {
 			present = commits.read(ObjectId.fromString(trace.id()));
 		} catch (DamagedException e) {
 			throw damaged(file,
-					"names the commit " + trace.id() + ", which cannot be used: " + e.damages().get(0).reason(),
+					Words.bind(Messages.Heads_namesTheCommitWhichCannot, trace.id(), e.damages().get(0).reason()),
 					trace.branch() == null ? headLine() : line(file), e);
 		}
 		if (!trace.loose()) {
@@ -72,7 +73,7 @@ final class Heads {
 	private void requireLatest(HeadTrace trace, String file) throws IOException {
 		List<String> log = HeadTrace.logged(root, trace.branch());
 		if (!log.isEmpty() && !log.get(0).equals(trace.id()) && isWhole(log.get(0)) && !isInterrupted(trace.id())) {
-			throw damaged(file, "is missing, and .git/packed-refs has an older save point in its place", line(file),
+			throw damaged(file, Messages.Heads_isMissingAndGitPacked, line(file),
 					null);
 		}
 	}
@@ -83,7 +84,7 @@ final class Heads {
 		}
 		if (!HeadTrace.logged(root, "HEAD").isEmpty() || hasReferences() || hasCommits()) {
 			String file = GIT + trace.branch();
-			throw damaged(file, "is missing, although there is a history", line(file), null);
+			throw damaged(file, Messages.Heads_isMissingAlthoughThereIs, line(file), null);
 		}
 	}
 
@@ -146,9 +147,10 @@ final class Heads {
 		List<Ref> atLatest = refs.stream()
 				.filter(ref -> ref.getObjectId() != null && ref.getObjectId().name().equals(latest)).toList();
 		List<String> branches = (atLatest.isEmpty() ? refs : atLatest).stream().map(Ref::getName).toList();
-		return branches.isEmpty() ? "look with 'git fsck --lost-found' for the last save point"
-				: "put the line '" + HeadTrace.SYMBOLIC + branches.get(0) + "' into .git/HEAD"
-						+ (branches.size() > 1 ? ", or the branch that is meant of " + String.join(", ", branches)
+		return branches.isEmpty() ? Messages.Heads_lookWithGitFsckLost
+				: Words.bind(Messages.Heads_putTheLineIntoGit, HeadTrace.SYMBOLIC, branches.get(0),
+						branches.size() > 1
+								? Words.bind(Messages.Heads_orTheBranchThatIs, String.join(", ", branches))
 								: "");
 	}
 
@@ -156,13 +158,11 @@ final class Heads {
 	private String line(String file) throws IOException {
 		String id = latestWhole(file.substring(GIT.length()));
 		if (id == null) {
-			return "look with 'git fsck --lost-found' for the last save point, and put its id into " + file;
+			return Words.bind(Messages.Heads_lookWithGitFsckLost2, file);
 		}
 		Commit commit = commits.plain(commits.read(ObjectId.fromString(id)));
 		String summary = Places.shown(commit.message().lines().findFirst().orElse(""));
-		return "put the line '" + id + "' into " + file
-				+ ": the last save point that the log of Git knows and that is whole, by "
-				+ commit.author() + " at " + commit.time() + ", '" + summary + "'";
+		return Words.bind(Messages.Heads_putTheLineIntoThe, id, file, commit.author(), commit.time(), summary);
 	}
 
 	/** The last state of a reference, otherwise of HEAD, of which commit and files can be read; null where there is none. */
@@ -194,7 +194,7 @@ final class Heads {
 
 	private DamagedException damaged(String file, String reason, String remedy, Exception cause) {
 		Damage damage = new Damage(file, 0, reason, remedy);
-		return new DamagedException("the history of " + root + " is damaged: " + file + ' ' + reason, remedy,
+		return new DamagedException(Words.bind(Messages.Heads_theHistoryOfIsDamaged, root, file, reason), remedy,
 				List.of(damage), cause);
 	}
 }

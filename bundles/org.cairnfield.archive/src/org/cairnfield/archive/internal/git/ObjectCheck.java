@@ -19,6 +19,7 @@ import java.util.stream.Stream;
 import java.util.zip.DataFormatException;
 import java.util.zip.Inflater;
 
+import org.cairnfield.core.text.Words;
 import org.eclipse.jgit.lib.AnyObjectId;
 import org.eclipse.jgit.lib.Constants;
 import org.eclipse.jgit.lib.FileMode;
@@ -52,10 +53,11 @@ final class ObjectCheck {
 		List<String> problems = new ArrayList<>();
 		try {
 			ObjectId id = ObjectId.fromString(tag.id());
-			if (check(id, "tag " + tag.name(), problems)) {
+			if (check(id, Words.bind(Messages.ObjectCheck_tag, tag.name()), problems)) {
 				RevTag annotated = RevTag.parse(repository.open(id, Constants.OBJ_TAG).getBytes());
 				if (!annotated.getTagName().equals(tag.name())) {
-					problems.add("tag " + tag.name() + " says that it is " + annotated.getTagName());
+					problems.add(
+							Words.bind(Messages.ObjectCheck_tagSaysThatItIs, tag.name(), annotated.getTagName()));
 				}
 				if (check(annotated.getObject(), "commit", problems)) {
 					reach(RevCommit.parse(repository.open(annotated.getObject()).getBytes()).getTree(), "folder",
@@ -63,7 +65,7 @@ final class ObjectCheck {
 				}
 			}
 		} catch (IOException | RuntimeException e) {
-			problems.add("cannot be read: " + e.getMessage());
+			problems.add(Words.bind(Messages.ObjectCheck_cannotBeRead, e.getMessage()));
 		}
 		return problems;
 	}
@@ -76,7 +78,7 @@ final class ObjectCheck {
 			Set<ObjectId> shallow = new HashSet<>(repository.getObjectDatabase().getShallowCommits());
 			starts.forEach((name, id) -> reach(id, name, seen, problems, shallow));
 		} catch (IOException e) {
-			problems.add("shallow: cannot be read: " + e.getMessage());
+			problems.add(Words.bind(Messages.ObjectCheck_shallowCannotBeRead, e.getMessage()));
 		}
 		return problems;
 	}
@@ -96,8 +98,8 @@ final class ObjectCheck {
 						waiting.push(below);
 					}
 				} catch (IOException | RuntimeException e) {
-					problems.add(next.what() + ": the object " + next.id().name() + " cannot be understood: "
-							+ e.getMessage());
+					problems.add(Words.bind(Messages.ObjectCheck_theObjectCannotBeUnderstood, next.what(),
+							next.id().name(), e.getMessage()));
 				}
 			}
 		}
@@ -108,14 +110,17 @@ final class ObjectCheck {
 		List<Waiting> below = new ArrayList<>();
 		switch (loader.getType()) {
 		case Constants.OBJ_TAG ->
-			below.add(new Waiting(RevTag.parse(loader.getBytes()).getObject().copy(), "what " + of.what() + " names"));
+			below.add(new Waiting(RevTag.parse(loader.getBytes()).getObject().copy(),
+					Words.bind(Messages.ObjectCheck_whatNames, of.what())));
 		case Constants.OBJ_COMMIT -> {
 			RevCommit commit = RevCommit.parse(loader.getBytes());
 			commit.getAuthorIdent();
-			below.add(new Waiting(commit.getTree().copy(), "folder of " + of.id().name().substring(0, 8)));
+			below.add(new Waiting(commit.getTree().copy(),
+					Words.bind(Messages.ObjectCheck_folderOf, of.id().name().substring(0, 8))));
 			if (shallow != null && !shallow.contains(of.id())) {
 				for (RevCommit parent : commit.getParents()) {
-					below.add(new Waiting(parent.copy(), "commit " + parent.name().substring(0, 8)));
+					below.add(new Waiting(parent.copy(),
+							Words.bind(Messages.ObjectCheck_commit, parent.name().substring(0, 8))));
 				}
 			}
 		}
@@ -124,7 +129,8 @@ final class ObjectCheck {
 			tree.reset(loader.getBytes());
 			for (; !tree.eof(); tree.next()) {
 				if (tree.getEntryRawMode() != FileMode.GITLINK.getBits()) {
-					below.add(new Waiting(tree.getEntryObjectId(), tree.getEntryPathString() + " in " + of.what()));
+					below.add(new Waiting(tree.getEntryObjectId(),
+							Words.bind(Messages.ObjectCheck_in, tree.getEntryPathString(), of.what())));
 				}
 			}
 		}
@@ -147,14 +153,14 @@ final class ObjectCheck {
 				} else if (name.matches(
 						"pack-.*\\.(pack|idx|rev|bitmap|mtimes)|multi-pack-index|commit-graph|graph-.*\\.graph")
 						&& !endsWithItsSum(file)) {
-					problems.add("objects/" + path + " is not as it was written");
+					problems.add(Words.bind(Messages.ObjectCheck_objectsIsNotAsIt, path));
 				} else if (name.matches("pack-.*\\.pack")
 						&& !Files.isRegularFile(file.resolveSibling(name.replaceFirst("pack$", "idx")))) {
-					problems.add("objects/" + path + " has no index beside it");
+					problems.add(Words.bind(Messages.ObjectCheck_objectsHasNoIndexBeside, path));
 				}
 			}
 		} catch (IOException | RuntimeException e) {
-			problems.add("objects: cannot be read: " + e.getMessage());
+			problems.add(Words.bind(Messages.ObjectCheck_objectsCannotBeRead, e.getMessage()));
 		}
 		return problems;
 	}
@@ -181,7 +187,7 @@ final class ObjectCheck {
 	private boolean check(AnyObjectId id, String what, List<String> problems) {
 		String problem = known.computeIfAbsent(id.copy(), this::problem);
 		if (!problem.isEmpty()) {
-			problems.add(what + ": the object " + id.name() + ' ' + problem);
+			problems.add(Words.bind(Messages.ObjectCheck_theObject, what, id.name(), problem));
 		}
 		return problem.isEmpty();
 	}
@@ -191,9 +197,9 @@ final class ObjectCheck {
 			ObjectLoader loader = repository.open(id);
 			byte[] bytes = loader.getBytes(Integer.MAX_VALUE - 8);
 			return formatter.idFor(loader.getType(), bytes).equals(id) && isLooseFileSound(id) ? ""
-					: "holds something else";
+					: Messages.ObjectCheck_holdsSomethingElse;
 		} catch (IOException | RuntimeException e) {
-			return "cannot be read: " + e.getMessage();
+			return Words.bind(Messages.ObjectCheck_cannotBeRead, e.getMessage());
 		}
 	}
 

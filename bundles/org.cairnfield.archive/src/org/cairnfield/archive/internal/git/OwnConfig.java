@@ -12,6 +12,7 @@ import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.archive.fault.Damage;
 import org.cairnfield.archive.fault.DamagedException;
 import org.cairnfield.archive.internal.disk.Places;
+import org.cairnfield.core.text.Words;
 import org.eclipse.jgit.errors.ConfigInvalidException;
 import org.eclipse.jgit.lib.Config;
 import org.eclipse.jgit.lib.Constants;
@@ -56,15 +57,17 @@ final class OwnConfig {
 			config.fromText(text(root, file));
 			config.getInt("core", "repositoryformatversion", 0);
 		} catch (ConfigInvalidException | IllegalArgumentException e) {
-			Damage damage = new Damage(".git/config", 0, "cannot be read: " + e.getMessage(),
-					"correct it, or delete it: an archive needs nothing of it");
+			Damage damage = new Damage(".git/config", 0, Words.bind(Messages.OwnConfig_cannotBeRead, e.getMessage()),
+					Messages.OwnConfig_correctItOrDeleteIt);
 			throw new DamagedException(
-					"the history of " + root + " is damaged: " + damage.file() + ' ' + damage.reason(), damage.remedy(),
+					Words.bind(Messages.OwnConfig_theHistoryOfIsDamaged, root, damage.file(), damage.reason()),
+					damage.remedy(),
 					List.of(damage), e);
 		}
 		for (String section : config.getSections()) {
 			if (section.toLowerCase(Locale.ROOT).startsWith("include")) {
-				throw refused(root, "includes another file", "take the section [" + section + "] out of it");
+				throw refused(root, Messages.OwnConfig_includesAnotherFile,
+						Words.bind(Messages.OwnConfig_takeTheSectionOutOf, section));
 			}
 		}
 		requireExtension(root, config, "refStorage", "files");
@@ -77,20 +80,20 @@ final class OwnConfig {
 		String value = config.getString("extensions", null, name);
 		if (value != null && !value.equalsIgnoreCase(supported)) {
 			throw refused(root,
-					"asks for extensions." + name + " = " + Places.shown(value) + ", which is not supported",
-					"clone it with Git into a repository without that");
+					Words.bind(Messages.OwnConfig_asksForExtensionsWhichIs, name, Places.shown(value)),
+					Messages.OwnConfig_cloneItWithGitInto);
 		}
 	}
 
 	private static String text(Path root, Path file) throws IOException {
 		if (Files.size(file) > LARGEST_BYTES) {
-			throw refused(root, "is larger than any that Git writes", "delete it: an archive needs nothing of it");
+			throw refused(root, Messages.OwnConfig_isLargerThanAnyThat, Messages.OwnConfig_deleteItAnArchiveNeeds);
 		}
 		return Files.readString(file, StandardCharsets.ISO_8859_1);
 	}
 
 	private static ArchiveException refused(Path root, String what, String otherwise) {
-		return new ArchiveException("the history of " + root + " is not opened: .git/config " + what,
-				"where it is not known who wrote it, do not use the archive; otherwise " + otherwise);
+		return new ArchiveException(Words.bind(Messages.OwnConfig_theHistoryOfIsNot, root, what),
+				Words.bind(Messages.OwnConfig_whereItIsNotKnown, otherwise));
 	}
 }

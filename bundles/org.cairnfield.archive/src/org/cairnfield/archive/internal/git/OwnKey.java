@@ -26,7 +26,7 @@ public final class OwnKey {
 		UserGit user = UserGit.of(root);
 		byte[] payload = "a trial of the key\n".getBytes(StandardCharsets.UTF_8);
 		GpgSignature made = Signer.ofCommits(user).sign(payload, time);
-		return made == null ? new Signature(State.NOT_SIGNED, "", "Git is not configured to sign commits")
+		return made == null ? new Signature(State.NOT_SIGNED, "", Messages.OwnKey_gitIsNotConfiguredTo)
 				: new SignatureCheck(user, list).of(
 						new SignedObject(payload, made.toExternalString().getBytes(StandardCharsets.US_ASCII)), time);
 	}

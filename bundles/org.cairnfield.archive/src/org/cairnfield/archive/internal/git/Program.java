@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.concurrent.TimeUnit;
 
 import org.cairnfield.archive.fault.ArchiveException;
+import org.cairnfield.core.text.Words;
 
 /** Runs a program of the user's, such as one for signatures, in a private folder for what it reads and writes. */
 final class Program implements AutoCloseable {
@@ -63,13 +64,15 @@ final class Program implements AutoCloseable {
 		try {
 			if (!process.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
 				process.destroyForcibly();
-				throw new ArchiveException(command.get(0) + " had not ended after " + PATIENCE_SECONDS + " s",
-						"look what it waits for");
+				throw new ArchiveException(
+						Words.bind(Messages.Program_hadNotEndedAfterS, command.get(0), PATIENCE_SECONDS),
+						Messages.Program_lookWhatItWaitsFor);
 			}
 		} catch (InterruptedException e) {
 			process.destroyForcibly();
 			Thread.currentThread().interrupt();
-			throw new ArchiveException(command.get(0) + " was interrupted", "try again", e);
+			throw new ArchiveException(Words.bind(Messages.Program_wasInterrupted, command.get(0)),
+					Messages.Program_tryAgain, e);
 		}
 		return new Done(process.exitValue(), bytes(out), new String(bytes(err), StandardCharsets.UTF_8).strip());
 	}

@@ -13,6 +13,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
+import org.cairnfield.core.text.Words;
 import org.eclipse.jgit.lib.Constants;
 import org.eclipse.jgit.lib.ObjectId;
 import org.eclipse.jgit.lib.Repository;
@@ -74,10 +75,10 @@ final class RefFiles {
 		boolean begun = ids.keySet().stream()
 				.anyMatch(name -> name.startsWith(Constants.R_HEADS) || name.startsWith(Constants.R_TAGS));
 		if (branch != null && !branch.startsWith(Constants.R_HEADS)) {
-			problems.put(Constants.HEAD, "names " + branch + ", which is no branch");
+			problems.put(Constants.HEAD, Words.bind(Messages.RefFiles_namesWhichIsNoBranch, branch));
 		} else if (branch != null && !ids.containsKey(branch) && !problems.containsKey(branch)
 				&& (begun || hasLog(branch))) {
-			problems.put(Constants.HEAD, "names " + branch + ", which is not there");
+			problems.put(Constants.HEAD, Words.bind(Messages.RefFiles_namesWhichIsNotThere, branch));
 		}
 	}
 
@@ -95,7 +96,7 @@ final class RefFiles {
 					file -> !Files.isDirectory(file, LinkOption.NOFOLLOW_LINKS) && !file.toString().endsWith(".lock"))
 					.sorted().toList();
 		} catch (IOException | RuntimeException e) {
-			problems.put("refs", "cannot be read: " + e.getMessage());
+			problems.put("refs", Words.bind(Messages.RefFiles_cannotBeRead, e.getMessage()));
 			return;
 		}
 		for (Path file : files) {
@@ -116,10 +117,11 @@ final class RefFiles {
 			} else if (link.matches()) {
 				links.put(name, link.group(1));
 			} else {
-				problems.put(name, text.isEmpty() ? "the file is empty" : "the file names no object");
+				problems.put(name,
+						text.isEmpty() ? Messages.RefFiles_theFileIsEmpty : Messages.RefFiles_theFileNamesNoObject);
 			}
 		} catch (IOException e) {
-			problems.put(name, "cannot be read: " + e.getMessage());
+			problems.put(name, Words.bind(Messages.RefFiles_cannotBeRead, e.getMessage()));
 		}
 	}
 
@@ -133,7 +135,7 @@ final class RefFiles {
 			String text = Files.readString(file, StandardCharsets.ISO_8859_1);
 			List<String> lines = new ArrayList<>(text.lines().toList());
 			if (!text.endsWith("\n") || text.indexOf('\r') >= 0) {
-				problems.put(Constants.PACKED_REFS, "the last line has no end");
+				problems.put(Constants.PACKED_REFS, Messages.RefFiles_theLastLineHasNo);
 			}
 			for (int n = 0; n < lines.size(); n++) {
 				String line = lines.get(n);
@@ -148,11 +150,11 @@ final class RefFiles {
 				} else if (peel.matches() && !last.isEmpty() && !peeled.containsKey(last)) {
 					peeled.put(last, ObjectId.fromString(peel.group(1)));
 				} else {
-					problems.put(Constants.PACKED_REFS, "line " + (n + 1) + " is not as Git writes it");
+					problems.put(Constants.PACKED_REFS, Words.bind(Messages.RefFiles_lineIsNotAsGit, n + 1));
 				}
 			}
 		} catch (IOException e) {
-			problems.put(Constants.PACKED_REFS, "cannot be read: " + e.getMessage());
+			problems.put(Constants.PACKED_REFS, Words.bind(Messages.RefFiles_cannotBeRead, e.getMessage()));
 		}
 	}
 }

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 
 import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.archive.remote.RemoteUrl;
+import org.cairnfield.core.text.Words;
 import org.eclipse.jgit.errors.ConfigInvalidException;
 import org.eclipse.jgit.lib.ConfigConstants;
 import org.eclipse.jgit.lib.Constants;
@@ -50,8 +51,8 @@ public final class Remotes {
 		try {
 			config.load();
 		} catch (ConfigInvalidException e) {
-			throw new ArchiveException(".git/config cannot be read: " + e.getMessage(),
-					"correct it, or delete it: an archive needs nothing of it", e);
+			throw new ArchiveException(Words.bind(Messages.Remotes_gitConfigCannotBeRead, e.getMessage()),
+					Messages.Remotes_correctItOrDeleteIt, e);
 		}
 		return config;
 	}

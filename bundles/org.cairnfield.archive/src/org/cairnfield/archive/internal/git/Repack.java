@@ -9,6 +9,7 @@ import java.util.Set;
 
 import org.cairnfield.archive.internal.disk.HeadTrace;
 import org.cairnfield.core.task.Progress;
+import org.cairnfield.core.text.Words;
 import org.eclipse.jgit.api.Git;
 import org.eclipse.jgit.api.errors.GitAPIException;
 import org.eclipse.jgit.dircache.DirCache;
@@ -95,7 +96,7 @@ final class Repack {
 			try (Git git = Git.wrap(repository)) {
 				return git.gc().setProgressMonitor(new Limit(progress)).call();
 			} catch (GitAPIException | RuntimeException e) {
-				throw new IOException("the history was not packed: " + e.getMessage(), e);
+				throw new IOException(Words.bind(Messages.Repack_theHistoryWasNotPacked, e.getMessage()), e);
 			}
 		});
 	}

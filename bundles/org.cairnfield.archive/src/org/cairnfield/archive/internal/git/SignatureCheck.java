@@ -12,6 +12,7 @@ import java.util.List;
 import org.cairnfield.archive.signature.Signature;
 import org.cairnfield.archive.signature.Signature.State;
 import org.cairnfield.archive.signature.SignerList;
+import org.cairnfield.core.text.Words;
 
 /**
  * Checks signatures of tags and commits by the programs, keys and lists of the user, as Git itself would; signatures by SSH
@@ -47,7 +48,7 @@ final class SignatureCheck {
 			if (signed.isArmour(SignedObject.SSH)) {
 				return ssh(signed, time);
 			}
-			return new Signature(State.BAD, "", "it is not a whole signature of OpenPGP or SSH");
+			return new Signature(State.BAD, "", Messages.SignatureCheck_itIsNotAWhole);
 		} catch (IOException | RuntimeException e) {
 			return new Signature(State.NOT_CHECKED, "", String.valueOf(e.getMessage()));
 		}
@@ -56,7 +57,7 @@ final class SignatureCheck {
 	private Signature pgp(SignedObject signed) throws IOException {
 		Path gpg = user.gpg();
 		if (gpg == null) {
-			return new Signature(State.NOT_CHECKED, "", "gpg is not installed");
+			return new Signature(State.NOT_CHECKED, "", Messages.SignatureCheck_gpgIsNotInstalled);
 		}
 		try (Program program = new Program()) {
 			Path signature = program.file("signature.asc", signed.signature());
@@ -74,27 +75,33 @@ final class SignatureCheck {
 		List<String> verdicts = status.stream()
 				.filter(l -> l.matches("(GOODSIG|BADSIG|ERRSIG|EXPSIG|EXPKEYSIG|REVKEYSIG)( .*)?")).toList();
 		if (verdicts.size() != 1) {
-			String said = done.err().lines().reduce((a, b) -> b).orElse("exit code " + done.exit());
+			String said = done.err().lines().reduce((a, b) -> b)
+					.orElse(Words.bind(Messages.SignatureCheck_exitCode, done.exit()));
 			return status.stream().anyMatch(l -> l.startsWith("NODATA") || l.startsWith("UNEXPECTED"))
 					|| verdicts.size() > 1
-							? new Signature(State.BAD, "", "it cannot be read: " + said)
-							: new Signature(State.NOT_CHECKED, "", "gpg did not check it: " + said);
+							? new Signature(State.BAD, "", Words.bind(Messages.SignatureCheck_itCannotBeRead, said))
+							: new Signature(State.NOT_CHECKED, "",
+									Words.bind(Messages.SignatureCheck_gpgDidNotCheckIt, said));
 		}
 		String[] words = verdicts.get(0).split(" ", 3);
-		String key = words.length > 1 ? "key " + words[1] : "";
+		String key = words.length > 1 ? Words.bind(Messages.SignatureCheck_key, words[1]) : "";
 		String by = words.length > 2 ? words[2] : "";
-		String print = status.stream().filter(l -> l.startsWith("VALIDSIG ")).map(l -> "key " + l.split(" ")[1])
+		String print = status.stream().filter(l -> l.startsWith("VALIDSIG "))
+				.map(l -> Words.bind(Messages.SignatureCheck_key, l.split(" ")[1]))
 				.findFirst().orElse(null);
 		return switch (words[0]) {
 		case "GOODSIG" -> done.exit() == 0 && print != null ? new Signature(State.GOOD, by, print)
 				: new Signature(State.BAD, by, key);
-		case "EXPKEYSIG" -> print != null ? new Signature(State.GOOD, by, print + ", which has expired since")
+		case "EXPKEYSIG" -> print != null
+				? new Signature(State.GOOD, by, Words.bind(Messages.SignatureCheck_whichHasExpiredSince, print))
 				: new Signature(State.BAD, by, key);
 		case "ERRSIG" ->
 			status.stream().anyMatch(l -> l.startsWith("NO_PUBKEY ")) ? new Signature(State.UNKNOWN_KEY, "", key)
-					: new Signature(State.NOT_CHECKED, "", key + ", gpg cannot check signatures of its kind");
-		case "REVKEYSIG" -> new Signature(State.BAD, by, key + " was revoked");
-		case "EXPSIG" -> new Signature(State.BAD, by, "the signature has expired; " + key);
+					: new Signature(State.NOT_CHECKED, "",
+							Words.bind(Messages.SignatureCheck_gpgCannotCheckSignaturesOf, key));
+		case "REVKEYSIG" -> new Signature(State.BAD, by, Words.bind(Messages.SignatureCheck_wasRevoked, key));
+		case "EXPSIG" ->
+			new Signature(State.BAD, by, Words.bind(Messages.SignatureCheck_theSignatureHasExpired, key));
 		default -> new Signature(State.BAD, by, key);
 		};
 	}
@@ -102,7 +109,7 @@ final class SignatureCheck {
 	private Signature ssh(SignedObject signed, Instant time) throws IOException {
 		Path keygen = user.sshKeygen();
 		if (keygen == null) {
-			return new Signature(State.NOT_CHECKED, "", "ssh-keygen is not installed");
+			return new Signature(State.NOT_CHECKED, "", Messages.SignatureCheck_sshKeygenIsNotInstalled);
 		}
 		try (Program program = new Program()) {
 			String signature = program.file("signature.sig", signed.signature()).toString();
@@ -116,8 +123,8 @@ final class SignatureCheck {
 			Path signers = list == null ? user.allowedSigners() : program.file("signers", list.toBytes());
 			if (signers == null || !Files.isReadable(signers)) {
 				return new Signature(State.NOT_CHECKED, "",
-						key + "; " + (signers == null ? "no file of allowed signers is configured"
-								: "the file of allowed signers cannot be read: " + signers));
+						key + "; " + (signers == null ? Messages.SignatureCheck_noFileOfAllowedSigners
+								: Words.bind(Messages.SignatureCheck_theFileOfAllowedSigners, signers)));
 			}
 			String at = "-Overify-time="
 					+ DateTimeFormatter.ofPattern("yyyyMMddHHmmss'Z'").withZone(ZoneOffset.UTC).format(time);

@@ -11,6 +11,7 @@ import java.util.List;
 import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.archive.signature.Signature;
 import org.cairnfield.archive.signature.Signature.State;
+import org.cairnfield.core.text.Words;
 import org.eclipse.jgit.lib.GpgSignature;
 
 /**
@@ -35,12 +36,12 @@ final class Signer {
 
 	/** Signs where {@code tag.gpgSign} or {@code tag.forceSignAnnotated} is true. */
 	static Signer ofTags(UserGit user) {
-		return new Signer(user, user.signsTags(), "no tag was made", "tag.gpgSign");
+		return new Signer(user, user.signsTags(), Messages.Signer_noTagWasMade, "tag.gpgSign");
 	}
 
 	/** Signs where {@code commit.gpgSign} is true. */
 	static Signer ofCommits(UserGit user) {
-		return new Signer(user, user.signsCommits(), "no save point was made", "commit.gpgSign");
+		return new Signer(user, user.signsCommits(), Messages.Signer_noSavePointWasMade, "commit.gpgSign");
 	}
 
 	/**
@@ -56,8 +57,9 @@ final class Signer {
 		byte[] signature = switch (user.format()) {
 		case "openpgp" -> pgp(payload);
 		case "ssh" -> ssh(payload);
-		default -> throw new ArchiveException(undone + ": Git is configured to sign with " + user.format()
-				+ ", which is not known here", "set gpg.format to openpgp or ssh, or " + setting + " to false");
+		default ->
+			throw new ArchiveException(Words.bind(Messages.Signer_gitIsConfiguredToSign, undone, user.format()),
+					Words.bind(Messages.Signer_setGpgFormatToOpenpgp, setting));
 		};
 		requireGood(new SignedObject(payload, signature), time);
 		return new GpgSignature(signature);
@@ -82,8 +84,8 @@ final class Signer {
 		Path keygen = installed(user.sshKeygen(), "ssh-keygen");
 		String key = user.signingKey();
 		if (key == null) {
-			throw new ArchiveException(undone + ": user.signingKey names no key",
-					"name one, or set " + setting + " to false");
+			throw new ArchiveException(Words.bind(Messages.Signer_userSigningkeyNamesNoKey, undone),
+					Words.bind(Messages.Signer_nameOneOrSetTo, setting));
 		}
 		try (Program program = new Program()) {
 			List<String> command = new ArrayList<>(List.of(keygen.toString(), "-Y", "sign", "-n", "git", "-f"));
@@ -107,8 +109,8 @@ final class Signer {
 
 	private Path installed(Path program, String name) throws ArchiveException {
 		if (program == null) {
-			throw new ArchiveException(undone + ": Git is configured to sign, and " + name + " cannot be found",
-					"install it, or set " + setting + " to false");
+			throw new ArchiveException(Words.bind(Messages.Signer_gitIsConfiguredToSign2, undone, name),
+					Words.bind(Messages.Signer_installItOrSetTo, setting));
 		}
 		return program;
 	}
@@ -118,14 +120,13 @@ final class Signer {
 		Signature made = new SignatureCheck(user).of(signed, time);
 		boolean ssh = signed.isArmour(SignedObject.SSH);
 		if (made.state() != State.GOOD && !(ssh && made.state() != State.BAD)) {
-			throw new ArchiveException(undone + ": what was handed back as its signature does not verify: " + made,
-					"see to the key, and to gpg.program in the user's configuration of Git, or set " + setting
-							+ " to false");
+			throw new ArchiveException(Words.bind(Messages.Signer_whatWasHandedBackAs, undone, made),
+					Words.bind(Messages.Signer_seeToTheKeyAnd, setting));
 		}
 	}
 
 	private ArchiveException refused(Path program, String said) {
-		return new ArchiveException(undone + ": " + program.getFileName() + " did not sign it: " + said,
-				"see to the key, or set " + setting + " to false");
+		return new ArchiveException(Words.bind(Messages.Signer_didNotSignIt, undone, program.getFileName(), said),
+				Words.bind(Messages.Signer_seeToTheKeyOr, setting));
 	}
 }

@@ -48,7 +48,7 @@ final class SshProgram extends SshSessionFactory {
 
 	@Override
 	public String getType() {
-		return "ssh of the user";
+		return Messages.SshProgram_sshOfTheUser;
 	}
 
 	/** One run of the program for each command on the host. */

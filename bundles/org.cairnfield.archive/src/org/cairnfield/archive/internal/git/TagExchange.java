@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.SortedMap;
 
 import org.cairnfield.archive.fault.ArchiveException;
+import org.cairnfield.core.text.Words;
 import org.eclipse.jgit.lib.Constants;
 import org.eclipse.jgit.lib.ObjectId;
 import org.eclipse.jgit.lib.RefUpdate;
@@ -38,10 +39,8 @@ public final class TagExchange {
 		for (Tag mine : differing()) {
 			if (lastSeen != null && new Ancestry(repository).isIn(mine.commit().id(), lastSeen)) {
 				throw new ArchiveException(
-						"the release " + mine.name()
-								+ " of the remote is another than the one here, and what is released is never changed; "
-								+ "nothing was taken in",
-						"find out who replaced its tag, and put " + mine.id().substring(0, 8) + " back there");
+						Words.bind(Messages.TagExchange_theReleaseOfTheRemote, mine.name()),
+						Words.bind(Messages.TagExchange_findOutWhoReplacedIts, mine.id().substring(0, 8)));
 			}
 		}
 	}
@@ -67,8 +66,7 @@ public final class TagExchange {
 			RefUpdate delete = repository.updateRef(Constants.R_TAGS + mine.name());
 			delete.setForceUpdate(true);
 			delete.delete();
-			notes.add(mine.name()
-					+ " was released by others before you; theirs stands, and yours is withdrawn: release yours again under a higher version");
+			notes.add(Words.bind(Messages.TagExchange_wasReleasedByOthersBefore, mine.name()));
 		}
 		Tags tags = new Tags(root, repository);
 		for (Map.Entry<String, String> tag : theirs.entrySet()) {
@@ -81,7 +79,8 @@ public final class TagExchange {
 
 	private void set(String ref, String id) throws IOException {
 		if (!Repository.isValidRefName(ref)) {
-			throw new ArchiveException("the remote has a tag that cannot be used: " + ref, "have it removed there");
+			throw new ArchiveException(Words.bind(Messages.TagExchange_theRemoteHasATag, ref),
+					Messages.TagExchange_haveItRemovedThere);
 		}
 		RefUpdate update = repository.updateRef(ref);
 		update.setNewObjectId(ObjectId.fromString(id));

@@ -15,6 +15,7 @@ import java.util.TreeSet;
 import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.archive.fault.Damage;
 import org.cairnfield.archive.fault.DamagedException;
+import org.cairnfield.core.text.Words;
 import org.eclipse.jgit.errors.LockFailedException;
 import org.eclipse.jgit.lib.Constants;
 import org.eclipse.jgit.lib.ObjectId;
@@ -62,7 +63,8 @@ final class Tags {
 				ObjectId object = files.ids().get(Constants.R_TAGS + name);
 				ObjectId peeled = files.peeled().get(Constants.R_TAGS + name);
 				if (peeled != null && !peeled.name().equals(tag.commit().id()) && object.name().equals(tag.id())) {
-					troubles.put(name, Constants.PACKED_REFS + " says that it names " + peeled.name());
+					troubles.put(name,
+							Words.bind(Messages.Tags_saysThatItNames, Constants.PACKED_REFS, peeled.name()));
 				}
 			} catch (DamagedException e) {
 				troubles.put(name, e.damages().get(0).reason());
@@ -97,17 +99,17 @@ final class Tags {
 	private Tag read(String name) throws DamagedException {
 		String ref = Constants.R_TAGS + name;
 		if (!files.ids().containsKey(ref)) {
-			throw damaged(name, files.problems().getOrDefault(ref, "it stands for another reference"), null);
+			throw damaged(name, files.problems().getOrDefault(ref, Messages.Tags_itStandsForAnotherReference), null);
 		}
 		ObjectId id = files.ids().get(ref);
 		try (RevWalk walk = new RevWalk(repository)) {
 			RevObject object = walk.parseAny(id);
 			if (!(object instanceof RevTag tag)) {
-				throw damaged(name, "it is a lightweight tag, which holds neither person nor message nor signature",
+				throw damaged(name, Messages.Tags_itIsALightweightTag,
 						null);
 			}
 			if (tag.getObject().getType() != Constants.OBJ_COMMIT) {
-				throw damaged(name, "it names no state of the archive", null);
+				throw damaged(name, Messages.Tags_itNamesNoStateOf, null);
 			}
 			SignedObject raw = SignedObject.ofTag(repository.open(id, Constants.OBJ_TAG).getBytes());
 			PersonIdent person = tag.getTaggerIdent();
@@ -119,13 +121,13 @@ final class Tags {
 			if (e instanceof DamagedException known) {
 				throw known;
 			}
-			throw damaged(name, "it cannot be read: " + e.getMessage(), e);
+			throw damaged(name, Words.bind(Messages.Tags_itCannotBeRead, e.getMessage()), e);
 		}
 	}
 
 	private static DamagedException damaged(String name, String reason, Exception cause) {
-		String remedy = "fetch the tag again from a copy that has it";
-		return new DamagedException("tag " + name + ": " + reason, remedy,
+		String remedy = Messages.Tags_fetchTheTagAgainFrom;
+		return new DamagedException(Words.bind(Messages.Tags_tag, name, reason), remedy,
 				List.of(new Damage(Constants.DOT_GIT + '/' + Constants.R_TAGS + name, 0, reason, remedy)), cause);
 	}
 
@@ -141,7 +143,8 @@ final class Tags {
 	 */
 	Tag make(String name, Commit commit, String message, String person, String email, Instant time) throws IOException {
 		if (!Repository.isValidRefName(Constants.R_TAGS + name)) {
-			throw new ArchiveException("Git cannot have a tag '" + name + "'", "choose another version");
+			throw new ArchiveException(Words.bind(Messages.Tags_gitCannotHaveATag, name),
+					Messages.Tags_chooseAnotherVersion);
 		}
 		if (exists(name)) {
 			throw taken(name);
@@ -166,8 +169,8 @@ final class Tags {
 				throw taken(name);
 			}
 		} catch (LockFailedException e) {
-			throw new ArchiveException("no tag was made, as another Git is at work: " + e.getFile() + " exists",
-					"wait for it; if none is running, delete that file", e);
+			throw new ArchiveException(Words.bind(Messages.Tags_noTagWasMadeAs, e.getFile()),
+					Messages.Tags_waitForItIfNone, e);
 		} finally {
 			locks.withdraw();
 		}
@@ -176,7 +179,7 @@ final class Tags {
 	}
 
 	private static ArchiveException taken(String name) {
-		return new ArchiveException("there is a tag '" + name + "' already, and what is released is never changed",
-				"choose a higher version");
+		return new ArchiveException(Words.bind(Messages.Tags_thereIsATagAlready, name),
+				Messages.Tags_chooseAHigherVersion);
 	}
 }

@@ -11,6 +11,7 @@ import java.util.function.Predicate;
 
 import org.cairnfield.archive.fault.DamagedException;
 import org.cairnfield.archive.internal.disk.FileSource;
+import org.cairnfield.core.text.Words;
 import org.eclipse.jgit.errors.MissingObjectException;
 import org.eclipse.jgit.lib.Constants;
 import org.eclipse.jgit.lib.FileMode;
@@ -41,9 +42,9 @@ public final class TreeFiles implements FileSource {
 				}
 			}
 		} catch (MissingObjectException e) {
-			throw Commits.damaged(e.getObjectId().name(), "a folder of the state is missing", e);
+			throw Commits.damaged(e.getObjectId().name(), Messages.TreeFiles_aFolderOfTheState, e);
 		} catch (IOException | RuntimeException e) { // a wild length ends in whatever comes first
-			throw Commits.damaged(tree.name(), "a folder of the state cannot be read: " + e.getMessage(), e);
+			throw Commits.damaged(tree.name(), Words.bind(Messages.TreeFiles_aFolderOfTheState2, e.getMessage()), e);
 		}
 	}
 
@@ -77,7 +78,8 @@ public final class TreeFiles implements FileSource {
 	}
 
 	private static DamagedException unreadable(ObjectId blob, Exception cause) {
-		return Commits.damaged(blob.name(), "a file of the state cannot be read: " + cause.getMessage(), cause);
+		return Commits.damaged(blob.name(), Words.bind(Messages.TreeFiles_aFileOfTheState, cause.getMessage()),
+				cause);
 	}
 
 	/** Names the object where it turns out to be damaged on the way. */

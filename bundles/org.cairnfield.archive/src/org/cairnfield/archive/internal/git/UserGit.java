@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.regex.Pattern;
 
 import org.cairnfield.archive.fault.ArchiveException;
+import org.cairnfield.core.text.Words;
 import org.eclipse.jgit.errors.ConfigInvalidException;
 import org.eclipse.jgit.lib.Config;
 import org.eclipse.jgit.storage.file.FileBasedConfig;
@@ -43,8 +44,8 @@ final class UserGit {
 			config.load();
 			return new UserGit(root, config);
 		} catch (IOException | ConfigInvalidException e) {
-			throw new ArchiveException("the user's configuration of Git cannot be read: " + e.getMessage(),
-					"correct it", e);
+			throw new ArchiveException(Words.bind(Messages.UserGit_theUserSConfigurationOf, e.getMessage()),
+					Messages.UserGit_correctIt, e);
 		}
 	}
 
@@ -100,8 +101,8 @@ final class UserGit {
 				List.of((set == null || set.isBlank() ? "ssh" : set.strip()).split("\\s+")));
 		Path program = program(words.get(0));
 		if (program == null) {
-			throw new ArchiveException("there is no program " + words.get(0) + " to reach the host with",
-					"install ssh, or use another kind of URL");
+			throw new ArchiveException(Words.bind(Messages.UserGit_thereIsNoProgramTo, words.get(0)),
+					Messages.UserGit_installSshOrUseAnother);
 		}
 		words.set(0, program.toString());
 		return words;
@@ -138,8 +139,8 @@ final class UserGit {
 	private Path outside(Path program) throws ArchiveException {
 		try {
 			if (program.toRealPath().startsWith(root.toRealPath())) {
-				throw new ArchiveException("Git is configured to run " + program + ", which lies in the archive",
-						"name a program outside of it in the user's configuration of Git");
+				throw new ArchiveException(Words.bind(Messages.UserGit_gitIsConfiguredToRun, program),
+						Messages.UserGit_nameAProgramOutsideOf);
 			}
 			return program;
 		} catch (ArchiveException e) {

@@ -11,6 +11,7 @@ import java.util.List;
 
 import org.cairnfield.archive.fault.Damage;
 import org.cairnfield.archive.fault.DamagedException;
+import org.cairnfield.core.text.Words;
 import org.eclipse.jgit.dircache.DirCache;
 import org.eclipse.jgit.dircache.DirCacheEntry;
 import org.eclipse.jgit.errors.CorruptObjectException;
@@ -53,10 +54,10 @@ final class WorkBlobs {
 		try {
 			return reading.read();
 		} catch (CorruptObjectException | EOFException | RuntimeException e) { // a wild length ends in whatever comes first
-			Damage damage = new Damage(".git/index", 0, "cannot be read: " + e.getMessage(),
-					"delete it: the next save point writes it again, and nothing of the archive is lost");
+			Damage damage = new Damage(".git/index", 0, Words.bind(Messages.WorkBlobs_cannotBeRead, e.getMessage()),
+					Messages.WorkBlobs_deleteItTheNextSave);
 			throw new DamagedException(
-					"the history of " + repository.getWorkTree() + " is damaged: .git/index " + damage.reason(),
+					Words.bind(Messages.WorkBlobs_theHistoryOfIsDamaged, repository.getWorkTree(), damage.reason()),
 					damage.remedy(), List.of(damage), e);
 		}
 	}

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
 
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Comment;
 import org.cairnfield.model.Device;
@@ -189,8 +190,7 @@ public final class ArchiveMerge {
 			chosen = theirRun;
 			if (old == null || !mineRun.equals(Run.of(old))) {
 				chosen = mineRun.digest().compareTo(theirRun.digest()) <= 0 ? mineRun : theirRun;
-				values.note("split " + one.getId()
-						+ " was computed on both sides; one outcome is kept, so make its proposals again");
+				values.note(Words.bind(Messages.ArchiveMerge_splitWasComputedOnBoth, one.getId()));
 			}
 		}
 		Split merged = EcoreUtil.copy(chosen.split);

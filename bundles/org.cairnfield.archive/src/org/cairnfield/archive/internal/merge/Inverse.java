@@ -25,6 +25,7 @@ import org.cairnfield.archive.internal.text.ArchiveLayout;
 import org.cairnfield.archive.internal.text.Migrations;
 import org.cairnfield.archive.internal.text.RawRecords;
 import org.cairnfield.archive.internal.text.XmlSeal;
+import org.cairnfield.core.text.Words;
 
 /**
  * What the files have to become for one change to be taken back: for each record, sample or other, that the change touched
@@ -91,7 +92,7 @@ public final class Inverse {
 	private static byte[] merge(String path, byte[] old, byte[] then, byte[] current) throws IOException {
 		FileKind kind = ArchiveLayout.kind(path);
 		if (kind == null || old == GONE || then == GONE || current == GONE) {
-			throw conflict(path, "as a whole");
+			throw conflict(path, Messages.Inverse_asAWhole);
 		}
 		RawRecords base = RawRecords.of(kind, then);
 		RawRecords ours = RawRecords.of(kind, current);
@@ -108,7 +109,7 @@ public final class Inverse {
 		}
 		byte[] merged = Arrays.equals(then, current) ? old : LineMerge.merge(then, current, old);
 		if (merged == null) {
-			throw conflict(path, "in the same lines");
+			throw conflict(path, Messages.Inverse_inTheSameLines);
 		}
 		return Optional.of(XmlSeal.sealed(merged));
 	}
@@ -118,8 +119,8 @@ public final class Inverse {
 		byte[] document = XmlSeal.open(file, Migrations.NONE, new PartReport(ArchiveLayout.STRUCTURE));
 		if (document == null) {
 			throw new ArchiveException(
-					"the change can not be taken back: " + ArchiveLayout.STRUCTURE + " is damaged in one of the states",
-					"restore a whole state in place of it");
+					Words.bind(Messages.Inverse_theChangeCanNotBe, ArchiveLayout.STRUCTURE),
+					Messages.Inverse_restoreAWholeStateIn);
 		}
 		return GROWING.matcher(new String(document, StandardCharsets.UTF_8)).replaceAll("")
 				.getBytes(StandardCharsets.UTF_8);
@@ -138,7 +139,7 @@ public final class Inverse {
 				continue;
 			}
 			if (!Objects.equals(then, current)) {
-				throw conflict(path, "in '" + key.replace('\t', ' ') + "'");
+				throw conflict(path, Words.bind(Messages.Inverse_in, key.replace('\t', ' ')));
 			}
 			if (old == null) {
 				merged.remove(key);
@@ -150,7 +151,7 @@ public final class Inverse {
 	}
 
 	private static ArchiveException conflict(String path, String where) {
-		return new ArchiveException("the change can not be taken back: " + path + " was changed again since, " + where,
-				"take back the later change first, or restore a whole state");
+		return new ArchiveException(Words.bind(Messages.Inverse_theChangeCanNotBe2, path, where),
+				Messages.Inverse_takeBackTheLaterChange);
 	}
 }

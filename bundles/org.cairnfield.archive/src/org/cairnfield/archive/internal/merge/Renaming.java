@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Decision;
 import org.cairnfield.model.Ledger;
@@ -90,16 +91,14 @@ public final class Renaming {
 			if (twin.isPresent()) {
 				if (!twin.get().getId().equals(id) && !mine.containsKey(twin.get().getId())) {
 					surveys.put(id, twin.get().getId());
-					notes.add("survey " + id + " is one that others have taken in as " + twin.get().getId()
-							+ "; it is there once, by their name");
+					notes.add(Words.bind(Messages.Renaming_surveyIsOneThatOthers, id, twin.get().getId()));
 				}
 			} else if (other != null && !other.table().equals(survey.table())) {
 				String digest = survey.getSourceDigest() == null
 						? digest(survey.table().toString() + survey.getSourceFile())
 						: survey.getSourceDigest();
 				surveys.put(id, free(id + '-' + digest.substring(0, DIGITS), mine.keySet(), theirs.keySet()));
-				notes.add("others have taken in another survey as " + id + "; yours is called " + surveys.get(id)
-						+ " now");
+				notes.add(Words.bind(Messages.Renaming_othersHaveTakenInAnother, id, surveys.get(id)));
 			}
 		}
 	}
@@ -117,8 +116,8 @@ public final class Renaming {
 				splits.put(split.getId(),
 						free(split.getId() + '-' + digest(says(split).toString()).substring(0, DIGITS), mine.keySet(),
 								theirs.keySet()));
-				notes.add("others have kept another split as " + split.getId() + "; yours is called "
-						+ splits.get(split.getId()) + " now, with its verdicts");
+				notes.add(Words.bind(Messages.Renaming_othersHaveKeptAnotherSplit, split.getId(),
+						splits.get(split.getId())));
 			}
 		}
 	}

@@ -24,6 +24,7 @@ import org.cairnfield.archive.internal.disk.FileChanges;
 import org.cairnfield.archive.internal.disk.FileSource;
 import org.cairnfield.archive.internal.text.ArchiveLayout;
 import org.cairnfield.archive.internal.text.SampleParts;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.AccessPoint;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Device;
@@ -75,9 +76,10 @@ public final class ArchiveFiles {
 			for (Survey survey : site.getSurveys()) {
 				claim(seen, survey.getId(), "survey");
 				if (survey.getDevice() != null && survey.getDevice().eContainer() != archive) {
-					throw new ArchiveException("nothing was saved: survey " + survey.getId() + " names the device '"
-							+ survey.getDevice().getId() + "', which is not in the archive",
-							"add the device, or name another");
+					throw new ArchiveException(
+							Words.bind(Messages.ArchiveFiles_nothingWasSavedSurveyNames, survey.getId(),
+									survey.getDevice().getId()),
+							Messages.ArchiveFiles_addTheDeviceOrName);
 				}
 			}
 		}
@@ -85,7 +87,7 @@ public final class ArchiveFiles {
 			claim(seen, device.getId(), "device");
 		}
 		for (AccessPoint accessPoint : archive.getAccessPoints()) {
-			claim(seen, accessPoint.getId(), "access point");
+			claim(seen, accessPoint.getId(), Messages.ArchiveFiles_accessPoint);
 		}
 		seen.clear();
 		for (Split split : archive.getSplits()) {
@@ -99,15 +101,14 @@ public final class ArchiveFiles {
 
 	private static void claim(Map<String, String> seen, String id, String what) throws ArchiveException {
 		if (!Ids.isUsable(id)) {
-			throw new ArchiveException("nothing was saved: the id '" + id + "' of a " + what + " can not be used",
-					"give it an id of letters, digits, '_', '-' and '.'");
+			throw new ArchiveException(Words.bind(Messages.ArchiveFiles_nothingWasSavedTheId, id, what),
+					Messages.ArchiveFiles_giveItAnIdOf);
 		}
 		String other = seen.putIfAbsent(id.toLowerCase(Locale.ROOT), what);
 		if (other != null) {
 			throw new ArchiveException(
-					"nothing was saved: the id '" + id + "' is that of a " + other + " and of a " + what
-							+ " (upper and lower case count as the same)",
-					"give one of them another id");
+					Words.bind(Messages.ArchiveFiles_nothingWasSavedTheId2, id, other, what),
+					Messages.ArchiveFiles_giveOneOfThemAnother);
 		}
 	}
 

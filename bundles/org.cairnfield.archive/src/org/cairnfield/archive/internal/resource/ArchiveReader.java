@@ -20,6 +20,7 @@ import org.cairnfield.archive.internal.text.ArchiveLayout;
 import org.cairnfield.archive.internal.text.Migrations;
 import org.cairnfield.archive.internal.text.SampleParts;
 import org.cairnfield.archive.internal.text.SamplesText;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Ledger;
 import org.cairnfield.model.ModelFactory;
@@ -134,8 +135,8 @@ public final class ArchiveReader {
 		try (InputStream in = files.open(ArchiveLayout.STRUCTURE)) {
 			Archive archive = new StructureReader(report).read(in.readAllBytes(), migrations, Uris.closedSet());
 			if (archive == null) {
-				notes.add(ArchiveLayout.STRUCTURE + " is damaged in one of the states: "
-						+ report.damages().get(0).reason());
+				notes.add(Words.bind(Messages.ArchiveReader_isDamagedInOneOf, ArchiveLayout.STRUCTURE,
+						report.damages().get(0).reason()));
 			}
 			return archive;
 		}
@@ -149,7 +150,7 @@ public final class ArchiveReader {
 				archive = new StructureReader(report).read(in.readAllBytes(), migrations, set);
 			}
 		} else {
-			report.damage(0, "is missing");
+			report.damage(0, Messages.ArchiveReader_isMissing);
 		}
 		finish(report);
 		return archive != null ? archive : lastCommitted();
@@ -165,8 +166,7 @@ public final class ArchiveReader {
 		PartReport report = new PartReport(ArchiveLayout.STRUCTURE);
 		Archive archive = new StructureReader(report).read(content, migrations, set);
 		if (archive != null) {
-			notices.add(ArchiveLayout.STRUCTURE
-					+ ": shown as of the last save point, since the file itself can not be read");
+			notices.add(Words.bind(Messages.ArchiveReader_shownAsOfTheLast, ArchiveLayout.STRUCTURE));
 		}
 		return archive;
 	}
@@ -200,7 +200,7 @@ public final class ArchiveReader {
 		if (root instanceof Samples samples && samples.getTable().size() > SampleParts.LARGEST_WHOLE
 				&& outdated.add(path)) {
 			notices.add(
-					path + ": is of format 1, which has large surveys in one file; the next save writes it in parts");
+					Words.bind(Messages.ArchiveReader_isOfFormat1Which, path));
 		}
 		return root;
 	}
@@ -213,7 +213,7 @@ public final class ArchiveReader {
 				SampleParts.list(in, report).forEach(name -> listed.add(ArchiveLayout.part(path, name)));
 			}
 		} else {
-			report.damage(0, "is missing");
+			report.damage(0, Messages.ArchiveReader_isMissing);
 		}
 		finish(report);
 		seen.add(path);
@@ -240,7 +240,7 @@ public final class ArchiveReader {
 			Split split = path == null ? null : (Split) readPart(path);
 			if (split != null) {
 				if (!Ids.isUsable(split.getId()) || !path.equals(ArchiveLayout.split(split.getId()))) {
-					damage(path, "holds the split '" + split.getId() + "', which is not the one that its name tells");
+					damage(path, Words.bind(Messages.ArchiveReader_holdsTheSplitWhichIs, split.getId()));
 				} else {
 					archive.getSplits().add(split);
 				}
@@ -254,7 +254,7 @@ public final class ArchiveReader {
 			Ledger ledger = path == null ? null : (Ledger) readPart(path);
 			if (ledger != null) {
 				if (!Ids.isUsable(ledger.getId()) || !path.equals(ArchiveLayout.ledger(ledger.getId()))) {
-					damage(path, "holds the ledger '" + ledger.getId() + "', which is not the one that its name tells");
+					damage(path, Words.bind(Messages.ArchiveReader_holdsTheLedgerWhichIs, ledger.getId()));
 				} else {
 					archive.getLedgers().add(ledger);
 				}
@@ -277,7 +277,7 @@ public final class ArchiveReader {
 			return null;
 		}
 		if (parts.containsKey(path)) {
-			damage(ArchiveLayout.STRUCTURE, "refers to " + path + " twice");
+			damage(ArchiveLayout.STRUCTURE, Words.bind(Messages.ArchiveReader_refersToTwice, path));
 			return null;
 		}
 		return path;
@@ -293,9 +293,8 @@ public final class ArchiveReader {
 
 	private void refuse(EObject reference) {
 		damage(ArchiveLayout.STRUCTURE, reference.eIsProxy()
-				? "refers to '" + ((InternalEObject) reference).eProxyURI()
-						+ "', which is no place for it, and is not followed"
-				: "holds what belongs in a file of its own");
+				? Words.bind(Messages.ArchiveReader_refersToWhichIsNo, ((InternalEObject) reference).eProxyURI())
+				: Messages.ArchiveReader_holdsWhatBelongsInA);
 	}
 
 	private void damage(String file, String reason) {
@@ -307,7 +306,7 @@ public final class ArchiveReader {
 	private EObject readPart(String path) throws IOException {
 		PartReport report = new PartReport(path);
 		if (!files.has(path)) {
-			report.damage(0, "is missing");
+			report.damage(0, Messages.ArchiveReader_isMissing);
 			damages.addAll(report.damages());
 			return null;
 		}
@@ -326,7 +325,7 @@ public final class ArchiveReader {
 
 	private void read(PartReport report, Reading reading) throws IOException {
 		if (!files.has(report.file())) {
-			report.damage(0, "is missing");
+			report.damage(0, Messages.ArchiveReader_isMissing);
 			return;
 		}
 		try (InputStream in = files.open(report.file())) {
@@ -353,8 +352,8 @@ public final class ArchiveReader {
 			if (kind != null && kind != FileKind.STRUCTURE && !seen.contains(path)
 					&& damages.stream().noneMatch(damage -> damage.file().equals(path))) {
 				String list = ArchiveLayout.isSurveyPart(path) ? ArchiveLayout.whole(path) : ArchiveLayout.STRUCTURE;
-				damages.add(new Damage(path, 0, "is not part of the archive: " + list + " does not name it",
-						"move it elsewhere, or restore " + list + " from the save point that it belongs to"));
+				damages.add(new Damage(path, 0, Words.bind(Messages.ArchiveReader_isNotPartOfThe, list),
+						Words.bind(Messages.ArchiveReader_moveItElsewhereOrRestore, list)));
 			}
 		}
 	}

@@ -10,6 +10,7 @@ import org.cairnfield.archive.internal.text.LedgerText;
 import org.cairnfield.archive.internal.text.Migrations;
 import org.cairnfield.archive.internal.text.SamplesText;
 import org.cairnfield.archive.internal.text.SplitText;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.Ledger;
 import org.cairnfield.model.ModelFactory;
 import org.cairnfield.model.Samples;
@@ -55,7 +56,7 @@ public final class PartResource extends ResourceImpl {
 		}
 		case "split" -> getContents().add(SplitText.read(in, migrations, to));
 		case "ledger" -> getContents().add(LedgerText.read(in, migrations, to));
-		default -> throw new IOException("no file of an archive: " + uri);
+		default -> throw new IOException(Words.bind(Messages.PartResource_noFileOfAnArchive, uri));
 		}
 	}
 
@@ -73,7 +74,7 @@ public final class PartResource extends ResourceImpl {
 		} else if (root instanceof Ledger ledger) {
 			LedgerText.write(ledger, out);
 		} else {
-			throw new IOException("no root of a file: " + root);
+			throw new IOException(Words.bind(Messages.PartResource_noRootOfAFile, root));
 		}
 	}
 }

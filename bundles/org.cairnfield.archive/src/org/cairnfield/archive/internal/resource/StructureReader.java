@@ -10,6 +10,7 @@ import org.cairnfield.archive.internal.text.PartReport;
 import org.cairnfield.archive.internal.text.ArchiveLayout;
 import org.cairnfield.archive.internal.text.Migrations;
 import org.cairnfield.archive.internal.text.XmlSeal;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.values.Ids;
 import org.eclipse.emf.ecore.EAttribute;
@@ -45,11 +46,12 @@ final class StructureReader {
 		} catch (IOException | RuntimeException e) {
 			// the parser passes on what the model refuses, in whatever form
 			if (xml.getErrors().isEmpty()) {
-				report.damage(line(e), "can not be read: " + reason(e));
+				report.damage(line(e), Words.bind(Messages.StructureReader_canNotBeRead, reason(e)));
 			}
 		}
 		for (Resource.Diagnostic error : xml.getErrors()) {
-			report.damage(Math.max(0, error.getLine()), "can not be read: " + reason(error));
+			report.damage(Math.max(0, error.getLine()),
+					Words.bind(Messages.StructureReader_canNotBeRead, reason(error)));
 		}
 		if (report.isDamaged()) {
 			return null;
@@ -59,7 +61,7 @@ final class StructureReader {
 			checkReferences(archive);
 			return report.isDamaged() ? null : archive;
 		}
-		report.damage(0, "does not hold one archive");
+		report.damage(0, Messages.StructureReader_doesNotHoldOneArchive);
 		return null;
 	}
 
@@ -80,7 +82,7 @@ final class StructureReader {
 		// what the libraries wrap around it begins with names of their classes
 		String message = problem instanceof Throwable e ? root(e).getMessage()
 				: ((Resource.Diagnostic) problem).getMessage();
-		String text = message == null ? "it is not well formed" : message;
+		String text = message == null ? Messages.StructureReader_itIsNotWellFormed : message;
 		return (text.length() > 300 ? text.substring(0, 300) + " …" : text).replaceAll("\\s+", " ");
 	}
 
@@ -96,9 +98,9 @@ final class StructureReader {
 			String id = (String) object.eGet(attribute);
 			String what = object.eClass().getName().toLowerCase(Locale.ROOT);
 			if (!Ids.isUsable(id)) {
-				report.damage(0, "has a " + what + " without a usable id: '" + id + "'");
+				report.damage(0, Words.bind(Messages.StructureReader_hasAWithoutAUsable, what, id));
 			} else if (seen.putIfAbsent(id.toLowerCase(Locale.ROOT), what) != null) {
-				report.damage(0, "has the id '" + id + "' twice");
+				report.damage(0, Words.bind(Messages.StructureReader_hasTheIdTwice, id));
 			}
 		}
 	}
@@ -108,8 +110,8 @@ final class StructureReader {
 		for (Iterator<EObject> all = EcoreUtil.getAllProperContents(archive, false); all.hasNext();) {
 			for (EObject other : ((InternalEList<EObject>) all.next().eCrossReferences()).basicList()) {
 				if (other.eIsProxy()) {
-					report.damage(0, "refers to '" + ((InternalEObject) other).eProxyURI()
-							+ "', which is not in it and is not followed");
+					report.damage(0, Words.bind(Messages.StructureReader_refersToWhichIsNot,
+							((InternalEObject) other).eProxyURI()));
 				}
 			}
 		}

@@ -6,6 +6,7 @@ import java.io.OutputStream;
 import java.util.List;
 import java.util.Map;
 
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.ModelPackage;
 import org.eclipse.emf.common.util.URI;
 import org.eclipse.emf.ecore.impl.EPackageRegistryImpl;
@@ -46,17 +47,17 @@ public final class Uris {
 		URIHandler refusing = new URIHandlerImpl() {
 			@Override
 			public InputStream createInputStream(URI uri, Map<?, ?> options) throws IOException {
-				throw new IOException("not opened: " + uri);
+				throw new IOException(Words.bind(Messages.Uris_notOpened, uri));
 			}
 
 			@Override
 			public OutputStream createOutputStream(URI uri, Map<?, ?> options) throws IOException {
-				throw new IOException("not written: " + uri);
+				throw new IOException(Words.bind(Messages.Uris_notWritten, uri));
 			}
 
 			@Override
 			public void delete(URI uri, Map<?, ?> options) throws IOException {
-				throw new IOException("not deleted: " + uri);
+				throw new IOException(Words.bind(Messages.Uris_notDeleted, uri));
 			}
 
 			@Override

@@ -21,6 +21,7 @@ import org.cairnfield.archive.internal.text.Migrations;
 import org.cairnfield.archive.internal.text.PartReport;
 import org.cairnfield.archive.internal.text.SampleParts;
 import org.cairnfield.archive.internal.text.SamplesText;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.values.SampleTable;
 
 /** The files of an archive with the samples of each survey in one, also where they lie in parts. */
@@ -89,7 +90,8 @@ public record WholeSurveys(FileSource files) implements FileSource {
 
 	private static void requireSound(PartReport report) throws ArchiveException {
 		if (report.isDamaged()) {
-			throw new ArchiveException(report.file() + " is damaged: " + report.damages().get(0).reason(),
+			throw new ArchiveException(
+					Words.bind(Messages.WholeSurveys_isDamaged, report.file(), report.damages().get(0).reason()),
 					report.damages().get(0).remedy());
 		}
 	}

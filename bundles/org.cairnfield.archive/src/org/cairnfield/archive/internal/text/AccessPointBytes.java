@@ -3,6 +3,7 @@ package org.cairnfield.archive.internal.text;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.values.Readings;
 import org.cairnfield.model.values.SampleTableBuilder;
 
@@ -32,7 +33,7 @@ final class AccessPointBytes {
 		int at = line.is(field, nothing) ? line.end(field) : line.start(field);
 		int end = line.end(field);
 		if (at == end && !line.is(field, nothing)) {
-			throw new Unreadable("has no readings, not even '" + nothing + "'");
+			throw new Unreadable(Words.bind(Messages.AccessPointBytes_hasNoReadingsNotEven, nothing));
 		}
 		while (at < end) {
 			int colon = at;
@@ -65,7 +66,7 @@ final class AccessPointBytes {
 			read[count++] = level;
 			at = stop + 1;
 			if (at == end) {
-				throw new Unreadable("ends with a blank");
+				throw new Unreadable(Messages.AccessPointBytes_endsWithABlank);
 			}
 		}
 		read[count] = -1;
@@ -89,7 +90,7 @@ final class AccessPointBytes {
 		Arrays.sort(sorted);
 		for (int k = 1; k < sorted.length; k++) {
 			if (sorted[k] == sorted[k - 1]) {
-				throw new Unreadable("two readings of one access point");
+				throw new Unreadable(Messages.AccessPointBytes_twoReadingsOfOneAccess);
 			}
 		}
 	}
@@ -97,7 +98,7 @@ final class AccessPointBytes {
 	private static Unreadable noReading(byte[] bytes, int at, int end) {
 		String shown = new String(bytes, at, Math.min(end - at, 30), StandardCharsets.UTF_8);
 		return new Unreadable(
-				"a reading is access point:level in whole dBm: '" + shown.replaceAll("\\p{Cntrl}", "?") + "'");
+				Words.bind(Messages.AccessPointBytes_aReadingIsAccessPoint, shown.replaceAll("\\p{Cntrl}", "?")));
 	}
 
 	private int index(byte[] bytes, int from, int to) throws Unreadable {
@@ -124,7 +125,7 @@ final class AccessPointBytes {
 	private int add(int slot, byte[] name) throws Unreadable {
 		String text = LineReader.text(name, 0, name.length);
 		if (text == null) {
-			throw new Unreadable("not in UTF-8");
+			throw new Unreadable(Messages.AccessPointBytes_notInUtf8);
 		}
 		int index = builder.accessPoint(text);
 		if (index != size) {

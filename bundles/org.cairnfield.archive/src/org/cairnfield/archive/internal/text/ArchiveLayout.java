@@ -1,6 +1,7 @@
 package org.cairnfield.archive.internal.text;
 
 import org.cairnfield.archive.fault.ArchiveException;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.values.Ids;
 
 /** Which file of an archive holds what. Paths are below its folder, with / between steps. */
@@ -63,8 +64,8 @@ public final class ArchiveLayout {
 
 	private static String usable(String id, String what) throws ArchiveException {
 		if (!Ids.isUsable(id)) {
-			throw new ArchiveException("nothing was saved: the id '" + id + "' of a " + what + " can not name a file",
-					"give it an id of letters, digits, '_', '-' and '.'");
+			throw new ArchiveException(Words.bind(Messages.ArchiveLayout_nothingWasSavedTheId, id, what),
+					Messages.ArchiveLayout_giveItAnIdOf);
 		}
 		return id;
 	}

@@ -8,6 +8,7 @@ import java.time.Instant;
 import java.util.HashSet;
 import java.util.Set;
 
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.Decision;
 import org.cairnfield.model.Ledger;
 import org.cairnfield.model.ModelFactory;
@@ -84,11 +85,11 @@ public final class LedgerText {
 				return false;
 			}
 			if (head[0] < 2) {
-				throw new Unreadable("does not name the ledger and its columns");
+				throw new Unreadable(Messages.LedgerText_doesNotNameTheLedger);
 			}
 			Verdict verdict = verdict(line);
 			if (!seen.add(verdict.getId())) {
-				throw new Unreadable("a second verdict with the id '" + line.shown(0) + "'");
+				throw new Unreadable(Words.bind(Messages.LedgerText_aSecondVerdictWithThe, line.shown(0)));
 			}
 			ledger.getVerdicts().add(verdict);
 			return true;
@@ -98,8 +99,8 @@ public final class LedgerText {
 
 	private static Verdict verdict(LineReader line) throws Unreadable {
 		if (line.fields() != FIELDS && line.fields() != MORE_FIELDS && line.fields() != ALL_FIELDS) {
-			throw new Unreadable("has " + line.fields() + " fields in place of " + FIELDS + ", " + MORE_FIELDS + " or "
-					+ ALL_FIELDS);
+			throw new Unreadable(Words.bind(Messages.LedgerText_hasFieldsInPlaceOf, line.fields(), FIELDS,
+					MORE_FIELDS, ALL_FIELDS));
 		}
 		Verdict verdict = ModelFactory.eINSTANCE.createVerdict();
 		verdict.setId(line.optional(0));
@@ -109,7 +110,7 @@ public final class LedgerText {
 		verdict.setCluster(line.intNumber(3));
 		Decision decision = Decision.get(line.field(4));
 		if (decision == null) {
-			throw new Unreadable("no decision: '" + line.shown(4) + "'");
+			throw new Unreadable(Words.bind(Messages.LedgerText_noDecision, line.shown(4)));
 		}
 		verdict.setDecision(decision);
 		verdict.setReasonCode(line.optional(5));
@@ -119,13 +120,13 @@ public final class LedgerText {
 		try {
 			verdict.setTime(time == null ? null : Instant.parse(time));
 		} catch (DateTimeException e) {
-			throw new Unreadable("not a moment in UTC: '" + line.shown(8) + "'");
+			throw new Unreadable(Words.bind(Messages.LedgerText_notAMomentInUtc, line.shown(8)));
 		}
 		verdict.setSupersedes(line.optional(9));
 		if (line.fields() >= MORE_FIELDS) {
 			Round round = Round.get(line.field(10));
 			if (round == null) {
-				throw new Unreadable("no round of review: '" + line.shown(10) + "'");
+				throw new Unreadable(Words.bind(Messages.LedgerText_noRoundOfReview, line.shown(10)));
 			}
 			verdict.setRound(round);
 			verdict.setSampleContent(line.optional(11));

@@ -8,6 +8,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.zip.CRC32C;
 
+import org.cairnfield.core.text.Words;
+
 /**
  * Reads a file of lines, without making objects: the fields of the current line are ranges of a buffer. CR before LF is
  * ignored, as another program may have put it there.
@@ -78,7 +80,7 @@ final class LineReader {
 		int kept = filled - from;
 		if (kept > LONGEST_BYTES) {
 			line++;
-			throw new Unreadable("a line is longer than any that was written");
+			throw new Unreadable(Messages.LineReader_aLineIsLongerThan);
 		}
 		byte[] target = kept > bytes.length / 2 ? new byte[bytes.length * 2] : bytes;
 		System.arraycopy(bytes, from, target, 0, kept);
@@ -162,7 +164,7 @@ final class LineReader {
 	String field(int field) throws Unreadable {
 		String text = text(bytes, start(field), end(field));
 		if (text == null) {
-			throw new Unreadable("not in UTF-8");
+			throw new Unreadable(Messages.LineReader_notInUtf8);
 		}
 		try {
 			return Escapes.unescape(text);
@@ -183,21 +185,21 @@ final class LineReader {
 		boolean negative = at < end && bytes[at] == '-';
 		at += negative ? 1 : 0;
 		if (at == end || end - at > 19) {
-			throw new Unreadable("not a whole number: '" + shown(field) + "'");
+			throw new Unreadable(Words.bind(Messages.LineReader_notAWholeNumber, shown(field)));
 		}
 		long number = 0;
 		for (; at < end; at++) {
 			int digit = bytes[at] - '0';
 			if (digit < 0 || digit > 9) {
-				throw new Unreadable("not a whole number: '" + shown(field) + "'");
+				throw new Unreadable(Words.bind(Messages.LineReader_notAWholeNumber, shown(field)));
 			}
 			number = number * 10 - digit;
 			if (number > 0) {
-				throw new Unreadable("a number out of range: '" + shown(field) + "'");
+				throw new Unreadable(Words.bind(Messages.LineReader_aNumberOutOfRange, shown(field)));
 			}
 		}
 		if (!negative && number == Long.MIN_VALUE) {
-			throw new Unreadable("a number out of range: '" + shown(field) + "'");
+			throw new Unreadable(Words.bind(Messages.LineReader_aNumberOutOfRange, shown(field)));
 		}
 		return negative ? number : -number;
 	}
@@ -205,7 +207,7 @@ final class LineReader {
 	int intNumber(int field) throws Unreadable {
 		long number = number(field);
 		if (number != (int) number) {
-			throw new Unreadable("a number out of range: '" + shown(field) + "'");
+			throw new Unreadable(Words.bind(Messages.LineReader_aNumberOutOfRange, shown(field)));
 		}
 		return (int) number;
 	}
@@ -213,7 +215,7 @@ final class LineReader {
 	double decimal(int field) throws Unreadable {
 		double number = Decimals.parse(bytes, start(field), end(field));
 		if (Double.isNaN(number)) {
-			throw new Unreadable("not a number: '" + shown(field) + "'");
+			throw new Unreadable(Words.bind(Messages.LineReader_notANumber, shown(field)));
 		}
 		return number;
 	}

@@ -6,6 +6,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.zip.CRC32C;
 
+import org.cairnfield.core.text.Words;
+
 /**
  * Writes a file of lines: header, records, seal. A record is put together field by field; {@link #tab} goes between fields,
  * {@link #end} after the last.
@@ -100,7 +102,7 @@ final class LineWriter {
 	void finishLine() throws IOException {
 		ascii('\n');
 		if (size - lineStart > LineReader.LONGEST_BYTES) {
-			throw new IOException("a record of " + (size - lineStart) + " bytes is longer than any that could be read");
+			throw new IOException(Words.bind(Messages.LineWriter_aRecordOfBytesIs, size - lineStart));
 		}
 		lineStart = size;
 		if (size >= FLUSH_BYTES) {

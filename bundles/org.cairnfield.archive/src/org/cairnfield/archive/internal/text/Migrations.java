@@ -8,6 +8,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 
+import org.cairnfield.core.text.Words;
+
 /** The steps from earlier versions of the formats to the present one. */
 public final class Migrations {
 
@@ -51,7 +53,7 @@ public final class Migrations {
 			}
 			brought = step.get().migrate(kind, brought);
 		}
-		report.notice("is of format " + version + "; the next save writes format " + FileKind.VERSION);
+		report.notice(Words.bind(Messages.Migrations_isOfFormatTheNext, version, FileKind.VERSION));
 		return brought;
 	}
 

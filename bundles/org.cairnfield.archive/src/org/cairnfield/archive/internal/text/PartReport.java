@@ -4,13 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 
 import org.cairnfield.archive.fault.Damage;
+import org.cairnfield.core.text.Words;
 
 /** What reading one file has found besides its content. */
 public final class PartReport {
 
 	/** More lines than this are counted, not listed. */
 	private static final int MOST_LISTED = 20;
-	private static final String RESTORE = "restore the file from the last save point, or mend it in a text editor and commit it with Git";
+	private static final String RESTORE = Messages.PartReport_restoreTheFileFromThe;
 
 	private final String file;
 	private final List<Damage> damages = new ArrayList<>();
@@ -48,7 +49,7 @@ public final class PartReport {
 
 	/** Lines end with CR LF, which a text editor or Git may have made of LF. */
 	void carriageReturns() {
-		notice("its lines end with CR LF since another program wrote it; the next save writes LF");
+		notice(Messages.PartReport_itsLinesEndWithCr);
 	}
 
 	/** Something a person may want to know. */
@@ -69,18 +70,18 @@ public final class PartReport {
 	/** Takes the change for meant, as the file was committed like this. */
 	public void acceptChange() {
 		sealBroken = false;
-		notice("was changed by another program and committed with Git; it is taken as it is");
+		notice(Messages.PartReport_wasChangedByAnotherProgram);
 	}
 
 	/** All that is wrong, none if the file is sound. */
 	public List<Damage> damages() {
 		List<Damage> all = new ArrayList<>(damages);
 		if (more > 0) {
-			all.add(new Damage(file, 0, more + " more lines are damaged", RESTORE));
+			all.add(new Damage(file, 0, Words.bind(Messages.PartReport_moreLinesAreDamaged, more), RESTORE));
 		}
 		if (sealBroken) {
-			all.add(new Damage(file, 0, "does not match its checksum: it was changed by another program, or is damaged",
-					"if the change is meant, commit the file with Git; if not, restore it from the last save point"));
+			all.add(new Damage(file, 0, Messages.PartReport_doesNotMatchItsChecksum,
+					Messages.PartReport_ifTheChangeIsMeant));
 		}
 		return all;
 	}

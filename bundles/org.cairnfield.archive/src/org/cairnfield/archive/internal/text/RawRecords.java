@@ -24,7 +24,7 @@ public record RawRecords(FileKind kind, Map<String, String> head, Map<String, St
 		new RecordReader(kind, report).read(new ByteArrayInputStream(file), line -> {
 			String text = LineReader.text(line.bytes(), line.start(0), line.end(line.fields() - 1));
 			if (text == null) {
-				throw new Unreadable("not in UTF-8");
+				throw new Unreadable(Messages.RawRecords_notInUtf8);
 			}
 			String first = text.substring(0, text.indexOf('\t') < 0 ? text.length() : text.indexOf('\t'));
 			if (columns[0]) {

@@ -3,6 +3,8 @@ package org.cairnfield.archive.internal.text;
 import java.io.IOException;
 import java.io.InputStream;
 
+import org.cairnfield.core.text.Words;
+
 /** Goes through a file of lines from its header to its seal, and reports what is wrong with either and between. */
 final class RecordReader {
 
@@ -36,7 +38,7 @@ final class RecordReader {
 		LineReader line = new LineReader(in);
 		try {
 			if (!line.next()) {
-				report.damage(0, "is empty");
+				report.damage(0, Messages.RecordReader_isEmpty);
 				return;
 			}
 			int version = kind.versionIn(line.whole());
@@ -55,10 +57,10 @@ final class RecordReader {
 
 	private void reportVersion(int version) {
 		if (version > kind.newest()) {
-			report.damage(1, "was written by a newer Cairnfield (format " + version + "; this one reads up to "
-					+ kind.newest() + ")", "open the archive with that newer one");
+			report.damage(1, Words.bind(Messages.RecordReader_wasWrittenByANewer, version, kind.newest()),
+					Messages.RecordReader_openTheArchiveWithThat);
 		} else {
-			report.damage(1, "does not begin with '" + kind.header(wanted) + "'");
+			report.damage(1, Words.bind(Messages.RecordReader_doesNotBeginWith, kind.header(wanted)));
 		}
 	}
 
@@ -76,7 +78,7 @@ final class RecordReader {
 				report.damage(line.line(), e.getMessage());
 			}
 		}
-		report.damage(line.line(), "ends before its end: the file was cut off");
+		report.damage(line.line(), Messages.RecordReader_endsBeforeItsEndThe);
 	}
 
 	private void checkSeal(LineReader line, long count) throws IOException {
@@ -85,9 +87,9 @@ final class RecordReader {
 		boolean matches = line.is(1, Long.toString(count)) && line.is(2, Seal.hex(line.sumBefore()));
 		boolean more = line.next();
 		if (!complete) {
-			report.damage(sealLine, "ends before its end: the file was cut off");
+			report.damage(sealLine, Messages.RecordReader_endsBeforeItsEndThe);
 		} else if (more) {
-			report.damage(line.line(), "goes on after its end");
+			report.damage(line.line(), Messages.RecordReader_goesOnAfterItsEnd);
 		} else if (!matches) {
 			report.brokenSeal();
 		}

@@ -10,6 +10,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.values.SampleTable;
 
 /**
@@ -132,18 +133,18 @@ public final class SampleParts {
 			if (!begun[0]) {
 				begun[0] = true;
 				if (!text.equals(COLUMN)) {
-					throw new Unreadable("does not name the column " + COLUMN);
+					throw new Unreadable(Words.bind(Messages.SampleParts_doesNotNameTheColumn, COLUMN));
 				}
 				return false;
 			}
 			if (!text.matches("[0-9a-f]{16}")) {
-				throw new Unreadable("no name of a part: '" + line.shown(0) + "'");
+				throw new Unreadable(Words.bind(Messages.SampleParts_noNameOfAPart, line.shown(0)));
 			}
 			if (names.size() == MOST) {
-				throw new Unreadable("more parts than any survey has");
+				throw new Unreadable(Messages.SampleParts_morePartsThanAnySurvey);
 			}
 			if (!names.add(text)) {
-				throw new Unreadable("names the part " + text + " twice");
+				throw new Unreadable(Words.bind(Messages.SampleParts_namesThePartTwice, text));
 			}
 			return true;
 		});

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.values.SampleTable;
 import org.cairnfield.model.values.SampleTableBuilder;
 
@@ -103,12 +104,13 @@ public final class SamplesText {
 			if (!columns) {
 				columns = true;
 				if (!line.whole().equals(COLUMNS)) {
-					throw new Unreadable("does not name the columns " + COLUMNS.replace('\t', ' '));
+					throw new Unreadable(
+							Words.bind(Messages.SamplesText_doesNotNameTheColumns, COLUMNS.replace('\t', ' ')));
 				}
 				return false;
 			}
 			if (line.fields() != FIELDS) {
-				throw new Unreadable("has " + line.fields() + " fields in place of " + FIELDS);
+				throw new Unreadable(Words.bind(Messages.SamplesText_hasFieldsInPlaceOf, line.fields(), FIELDS));
 			}
 			String id = line.field(0);
 			int floor = line.intNumber(1);
@@ -118,7 +120,7 @@ public final class SamplesText {
 			String reason = reason(line);
 			int[] heard = accessPoints.read(line, FIELDS - 1, NOTHING);
 			if (!seen.isNew(id)) {
-				throw new Unreadable("a second sample with the id '" + line.shown(0) + "'");
+				throw new Unreadable(Words.bind(Messages.SamplesText_aSecondSampleWithThe, line.shown(0)));
 			}
 			builder.sample(id, floor, x, y).time(millis).reason(reason);
 			for (int k = 0; k < heard.length; k += 2) {
@@ -136,7 +138,7 @@ public final class SamplesText {
 			}
 			long millis = moments.parse(line.bytes(), line.start(4), line.end(4));
 			if (millis == MomentText.NONE) {
-				throw new Unreadable("not a moment in UTC: '" + line.shown(4) + "'");
+				throw new Unreadable(Words.bind(Messages.SamplesText_notAMomentInUtc, line.shown(4)));
 			}
 			return millis;
 		}
@@ -147,12 +149,12 @@ public final class SamplesText {
 			}
 			String state = line.field(5);
 			if (!state.startsWith(ASIDE) || state.length() == ASIDE.length()) {
-				throw new Unreadable("the state is neither '" + KEPT + "' nor '" + ASIDE + "' with a reason: '"
-						+ line.shown(5) + "'");
+				throw new Unreadable(
+						Words.bind(Messages.SamplesText_theStateIsNeitherNor, KEPT, ASIDE, line.shown(5)));
 			}
 			String reason = state.substring(ASIDE.length());
 			if (reason.isBlank() || reason.chars().anyMatch(c -> c < ' ' || c == 0x7f)) {
-				throw new Unreadable("no reason for setting a sample aside: '" + line.shown(5) + "'");
+				throw new Unreadable(Words.bind(Messages.SamplesText_noReasonForSettingA, line.shown(5)));
 			}
 			return reason;
 		}

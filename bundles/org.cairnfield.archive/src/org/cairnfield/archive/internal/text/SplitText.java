@@ -13,6 +13,7 @@ import java.util.Set;
 
 import org.cairnfield.core.cluster.Role;
 import org.cairnfield.core.match.Search;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.model.Cluster;
 import org.cairnfield.model.ModelFactory;
 import org.cairnfield.model.ModelPackage;
@@ -172,11 +173,11 @@ public final class SplitText {
 				cluster.setNumber(line.intNumber(1));
 				cluster.setSize(line.intNumber(2));
 				if (!clusters.add(cluster.getNumber())) {
-					throw new Unreadable("a second cluster " + cluster.getNumber());
+					throw new Unreadable(Words.bind(Messages.SplitText_aSecondCluster, cluster.getNumber()));
 				}
 				split.getClusters().add(cluster);
 			} else {
-				throw new Unreadable("neither a parameter nor a cluster");
+				throw new Unreadable(Messages.SplitText_neitherAParameterNorA);
 			}
 			return false;
 		}
@@ -197,13 +198,14 @@ public final class SplitText {
 			case "search" -> split.setSearch(Search.parse(line.field(2)));
 			case "searchReason" -> split.setSearchReason(line.field(2));
 			case "inRelease" -> split.setInRelease(line.field(2).equals(YES));
-			default -> throw new Unreadable("no parameter of a split: '" + line.shown(1) + "'");
+			default -> throw new Unreadable(Words.bind(Messages.SplitText_noParameterOfASplit, line.shown(1)));
 			}
 		}
 
 		private void readSample(LineReader line) throws Unreadable {
 			if (line.fields() != LABELLED && line.fields() != PROPOSED) {
-				throw new Unreadable("has " + line.fields() + " fields in place of " + LABELLED + " or " + PROPOSED);
+				throw new Unreadable(
+						Words.bind(Messages.SplitText_hasFieldsInPlaceOf, line.fields(), LABELLED, PROPOSED));
 			}
 			SampleKey key = SampleKey.parse(line.field(0));
 			Proposal proposal = line.fields() == PROPOSED ? new Proposal(key, line.intNumber(3), line.decimal(4),
@@ -212,11 +214,11 @@ public final class SplitText {
 			boolean labelled = !line.is(1, NONE);
 			Role role = labelled ? roles.get(line.field(2)) : null;
 			if (labelled && role == null || !labelled && (proposal == null || !line.is(2, NONE))) {
-				throw new Unreadable("no role of a sample: '" + line.shown(2) + "'");
+				throw new Unreadable(Words.bind(Messages.SplitText_noRoleOfASample, line.shown(2)));
 			}
 			// survey and sample with a character between them that neither has, in the order of keys
 			if (!seen.isNew(key.survey() + '\0' + key.sample())) {
-				throw new Unreadable("a second line for sample " + line.shown(0));
+				throw new Unreadable(Words.bind(Messages.SplitText_aSecondLineForSample, line.shown(0)));
 			}
 			if (labelled) {
 				labels.add(key, cluster(line, 1), role);
@@ -232,7 +234,7 @@ public final class SplitText {
 			}
 			int number = line.intNumber(field);
 			if (number < 0) {
-				throw new Unreadable("no number of a cluster: '" + line.shown(field) + "'");
+				throw new Unreadable(Words.bind(Messages.SplitText_noNumberOfACluster, line.shown(field)));
 			}
 			return number;
 		}

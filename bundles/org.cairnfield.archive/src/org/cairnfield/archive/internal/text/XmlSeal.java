@@ -7,6 +7,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.zip.CRC32C;
 
+import org.cairnfield.core.text.Words;
+
 /**
  * The seal of an XML file: a comment as its last line, with the version and the CRC-32C of all bytes before.
  *
@@ -49,7 +51,7 @@ public final class XmlSeal {
 		byte[] bytes = withoutCarriageReturns(file, report);
 		int end = bytes.length - 1;
 		if (end < 0 || bytes[end] != '\n') {
-			report.damage(0, bytes.length == 0 ? "is empty" : "ends before its end: the file was cut off");
+			report.damage(0, bytes.length == 0 ? Messages.XmlSeal_isEmpty : Messages.XmlSeal_endsBeforeItsEndThe);
 			return null;
 		}
 		int start = end;
@@ -59,7 +61,7 @@ public final class XmlSeal {
 		Matcher seal = LINE.matcher(new String(bytes, start, end - start, StandardCharsets.ISO_8859_1));
 		if (!seal.matches()) {
 			report.damage(lines(bytes),
-					"does not end with the line that ends an archive: the file was cut off, or goes on after it");
+					Messages.XmlSeal_doesNotEndWithThe);
 			return null;
 		}
 		byte[] document = Arrays.copyOf(bytes, start);
@@ -68,8 +70,8 @@ public final class XmlSeal {
 			report.brokenSeal();
 		}
 		if (version > FileKind.VERSION) {
-			report.damage(0, "was written by a newer Cairnfield (format " + version + "; this one reads up to "
-					+ FileKind.VERSION + ")", "open the archive with that newer one");
+			report.damage(0, Words.bind(Messages.XmlSeal_wasWrittenByANewer, version, FileKind.VERSION),
+					Messages.XmlSeal_openTheArchiveWithThat);
 			return null;
 		}
 		if (version == FileKind.VERSION) {
@@ -77,7 +79,7 @@ public final class XmlSeal {
 		}
 		byte[] brought = migrations.bring(FileKind.STRUCTURE, version, document, report);
 		if (brought == null) {
-			report.damage(0, "is of format " + version + ", which this Cairnfield can not read");
+			report.damage(0, Words.bind(Messages.XmlSeal_isOfFormatWhichThis, version));
 		}
 		return brought;
 	}

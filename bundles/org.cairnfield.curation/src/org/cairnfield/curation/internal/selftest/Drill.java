@@ -6,6 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.cairnfield.curation.internal.rules.accesspoint.HotspotRule;
+import org.cairnfield.curation.internal.rules.place.WrongFloorRule;
+import org.cairnfield.curation.internal.rules.place.WrongPlaceRule;
+import org.cairnfield.curation.internal.rules.sample.JumpRule;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.curation.rules.Rule;
@@ -27,11 +31,12 @@ record Drill(TrialFault fault, String strength) {
 	private static final double DOUBT = 0.5;
 
 	private static final Map<String, Drill> DRILLS = Map.of("wrong-floor",
-			new Drill(TrialFault.WRONG_FLOOR, "less alike"), "wrong-place",
-			new Drill(TrialFault.WRONG_PLACE, "less alike"), "swapped-axes", new Drill(TrialFault.SWAPPED_AXES, ""),
+			new Drill(TrialFault.WRONG_FLOOR, WrongFloorRule.STRENGTH), "wrong-place",
+			new Drill(TrialFault.WRONG_PLACE, WrongPlaceRule.STRENGTH), "swapped-axes",
+			new Drill(TrialFault.SWAPPED_AXES, ""),
 			"jump",
-			new Drill(TrialFault.WRONG_PLACE, "beyond a walk"), "hotspot",
-			new Drill(TrialFault.WALKING_SENDER, "share that missed it"), "moved-access-point",
+			new Drill(TrialFault.WRONG_PLACE, JumpRule.STRENGTH), "hotspot",
+			new Drill(TrialFault.WALKING_SENDER, HotspotRule.STRENGTH), "moved-access-point",
 			new Drill(TrialFault.MOVED, "statistic"), "vanished-access-point", new Drill(TrialFault.VANISHED, ""),
 			"new-access-point",
 			new Drill(TrialFault.APPEARED, ""));

@@ -55,7 +55,7 @@ public record SelfTests(Map<Long, Optional<Expectation>> byKey) {
 				open.add(each);
 			}
 		}
-		workers.progress().begin("trying rules out on planted faults", open.size());
+		workers.progress().begin(Messages.SelfTests_tryingRulesOutOnPlanted, open.size());
 		Grounds grounds = new Grounds(map);
 		for (RuleResult each : open) {
 			workers.checkCancelled();
@@ -96,9 +96,10 @@ public record SelfTests(Map<Long, Optional<Expectation>> byKey) {
 			long seed = ContentKeys.of(unit);
 			return Optional.of(switch (fault) {
 			case WRONG_PLACE, WRONG_FLOOR, SWAPPED_AXES -> rule.scope() == RuleScope.SURVEY
-					? copy("single places", input, () -> PlacePlants.singlesIn(input.map(), seed))
+					? copy(Messages.SelfTests_singlePlaces, input, () -> PlacePlants.singlesIn(input.map(), seed))
 					: copy("places", input, () -> PlacePlants.in(input.map(), seed));
-			case MOVED, VANISHED, APPEARED -> copy("access points", input, () -> AccessPointPlants.in(input, seed));
+			case MOVED, VANISHED, APPEARED ->
+				copy(Messages.SelfTests_accessPoints, input, () -> AccessPointPlants.in(input, seed));
 			case WALKING_SENDER -> copy("senders", input, () -> WalkingSenders.in(input.map(), seed));
 			});
 		}

@@ -6,6 +6,8 @@ import java.time.ZoneOffset;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
+import org.cairnfield.core.text.Words;
+
 /**
  * Instants as survey files write them: RFC 3339 and ISO 8601, epoch seconds or milliseconds,
  * {@code yyyyMMddHHmmss} with or without milliseconds, {@code yyyy-MM-dd HH:mm:ss}, {@code dd.MM.yyyy HH:mm:ss}. A time without a zone
@@ -119,7 +121,7 @@ public final class Times {
 		int hours = Integer.parseInt(digits.substring(0, 2));
 		int minutes = digits.length() > 2 ? Integer.parseInt(digits.substring(2)) : 0;
 		if (hours > 23 || minutes > 59) {
-			throw new DateTimeException("offset " + zone);
+			throw new DateTimeException(Words.bind(Messages.Times_offset, zone));
 		}
 		return (zone.charAt(0) == '-' ? -1 : 1) * (hours * 3600L + minutes * 60L);
 	}

@@ -3,6 +3,7 @@ package org.cairnfield.report.internal.picture;
 import java.util.List;
 
 import org.cairnfield.core.series.Series;
+import org.cairnfield.core.text.Words;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
@@ -43,13 +44,13 @@ final class AgeingPicture {
 			renderer.setSeriesStroke(c, PictureLook.line(c));
 			renderer.setSeriesShape(c, PictureLook.marker(c));
 		}
-		NumberAxis x = Axes.numbers("months since " + start, ROOM * months);
+		NumberAxis x = Axes.numbers(Words.bind(Messages.AgeingPicture_monthsSince, start), ROOM * months);
 		XYPlot plot = Axes.plot(x, Axes.numbers(null, ROOM * metres));
 		plot.setDataset(data);
 		plot.setRenderer(renderer);
-		Page page = new Page(KEY + Page.AXIS_NAME + HEIGHT, "Error of older maps on later surveys", source);
+		Page page = new Page(KEY + Page.AXIS_NAME + HEIGHT, Messages.AgeingPicture_errorOfOlderMapsOn, source);
 		key(page);
-		page.axisName("mean error (m)");
+		page.axisName(Messages.AgeingPicture_meanErrorM);
 		page.chart(plot, HEIGHT);
 		return page.svg(description());
 	}
@@ -72,8 +73,9 @@ final class AgeingPicture {
 		for (Series curve : curves) {
 			text.append(curve.name()).append(": ");
 			for (int i = 0; i < curve.size(); i++) {
-				text.append(i == 0 ? "" : ", ").append(PictureLook.metres(curve.y(i))).append(" after ")
-						.append(PictureLook.figure(curve.x(i))).append(" months");
+				text.append(i == 0 ? "" : ", ").append(PictureLook.metres(curve.y(i)))
+						.append(Messages.AgeingPicture_after)
+						.append(PictureLook.figure(curve.x(i))).append(Messages.AgeingPicture_months);
 			}
 			text.append(". ");
 		}

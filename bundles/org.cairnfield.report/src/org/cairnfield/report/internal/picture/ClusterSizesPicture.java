@@ -5,6 +5,7 @@ import java.awt.Paint;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.report.internal.picture.ClusterSizes.Size;
 import org.jfree.chart.axis.AxisLocation;
 import org.jfree.chart.axis.AxisSpace;
@@ -48,13 +49,16 @@ final class ClusterSizesPicture {
 		List<Size> single = sizes.clusters().subList(0, shown);
 		List<Size> totals = totals();
 		int body = KEY + (single.isEmpty() ? 0 : PANEL_TITLE + panelHeight(single)) + PANEL_TITLE + panelHeight(totals);
-		Page page = new Page(body, "Cluster sizes before and after reassignment", source);
+		Page page = new Page(body, Messages.ClusterSizesPicture_clusterSizesBeforeAndAfter, source);
 		drawKey(page);
 		if (!single.isEmpty()) {
-			drawPanel(page, shown < sizes.clusters().size() ? "The " + shown + " largest clusters" : "Clusters",
+			drawPanel(page,
+					shown < sizes.clusters().size()
+							? Words.bind(Messages.ClusterSizesPicture_theLargestClusters, shown)
+							: Messages.ClusterSizesPicture_clusters,
 					single);
 		}
-		drawPanel(page, "All samples", totals);
+		drawPanel(page, Messages.ClusterSizesPicture_allSamples, totals);
 		return page.svg(description(totals));
 	}
 
@@ -62,10 +66,11 @@ final class ClusterSizesPicture {
 		int all = sizes.clusters().size();
 		List<Size> totals = new ArrayList<>();
 		if (shown < all) {
-			totals.add(sizes.together("these " + shown, 0, shown));
-			totals.add(sizes.together(PictureLook.count(all - shown) + " others", shown, all));
+			totals.add(sizes.together(Words.bind(Messages.ClusterSizesPicture_these, shown), 0, shown));
+			totals.add(sizes.together(
+					Words.bind(Messages.ClusterSizesPicture_others, PictureLook.count(all - shown)), shown, all));
 		} else if (all > 0) {
-			totals.add(sizes.together("in clusters", 0, all));
+			totals.add(sizes.together(Messages.ClusterSizesPicture_inClusters, 0, all));
 		}
 		totals.add(sizes.noise());
 		return totals;
@@ -171,7 +176,7 @@ final class ClusterSizesPicture {
 	}
 
 	private static String description(List<Size> totals) {
-		StringBuilder text = new StringBuilder("Samples before and after");
+		StringBuilder text = new StringBuilder(Messages.ClusterSizesPicture_samplesBeforeAndAfter);
 		String separator = ": ";
 		for (Size total : totals) {
 			text.append(separator).append(total.name()).append(' ').append(figures(total));

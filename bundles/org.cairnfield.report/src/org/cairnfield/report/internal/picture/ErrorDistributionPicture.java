@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import org.cairnfield.core.series.Series;
 import org.cairnfield.core.stats.Percentile;
+import org.cairnfield.core.text.Words;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.NumberTickUnit;
 import org.jfree.chart.plot.XYPlot;
@@ -40,15 +41,15 @@ final class ErrorDistributionPicture {
 
 	String svg(String source) {
 		double end = end();
-		NumberAxis x = Axes.numbers("horizontal error (m)", end);
+		NumberAxis x = Axes.numbers(Messages.ErrorDistributionPicture_horizontalErrorM, end);
 		NumberAxis y = Axes.numbers(null, 102);
 		y.setTickUnit(new NumberTickUnit(25, PictureLook.format("0")));
 		XYPlot plot = Axes.plot(x, y);
 		plot.setDataset(data());
 		plot.setRenderer(lines());
 		int body = Page.AXIS_NAME + HEIGHT + (curves.size() + 1) * ROW + 16;
-		Page page = new Page(body, "Horizontal position errors", caption(source, end));
-		page.axisName("share of positions within (%)");
+		Page page = new Page(body, Messages.ErrorDistributionPicture_horizontalPositionErrors, caption(source, end));
+		page.axisName(Messages.ErrorDistributionPicture_shareOfPositionsWithin);
 		Rectangle2D area = page.chart(plot, HEIGHT);
 		for (int c = 0; c < curves.size(); c++) {
 			for (double share : MARKED) {
@@ -72,10 +73,11 @@ final class ErrorDistributionPicture {
 
 	private String caption(String source, double end) {
 		double beyond = curves.stream().mapToDouble(curve -> curve.shareBeyond(end)).max().getAsDouble();
-		return source + " Percentiles by " + Percentile.RULE.title() + "." + (beyond > 0
-				? " Cut at " + PictureLook.metres(end) + ", beyond which are " + PictureLook.percent(beyond)
-						+ " of a curve at most."
-				: "");
+		return Words.bind(Messages.ErrorDistributionPicture_percentilesBy, source, Percentile.RULE.title(),
+				beyond > 0
+						? Words.bind(Messages.ErrorDistributionPicture_cutAtBeyondWhichAre, PictureLook.metres(end),
+								PictureLook.percent(beyond))
+						: "");
 	}
 
 	private String name(ErrorCurve curve) {
@@ -146,7 +148,7 @@ final class ErrorDistributionPicture {
 
 	private String description() {
 		return curves.stream()
-				.map(curve -> String.format(Locale.ROOT, "%s: half within %s, 95 %% within %s, largest %s, n = %s",
+				.map(curve -> String.format(Locale.ROOT, Messages.ErrorDistributionPicture_halfWithin95WithinLargest,
 						name(curve),
 						PictureLook.metres(curve.medianMetres()), PictureLook.metres(curve.p95Metres()),
 						PictureLook.metres(curve.maxMetres()),

@@ -9,6 +9,7 @@ import java.util.Objects;
 import java.util.Optional;
 import org.cairnfield.core.cluster.Kneedle.Knee;
 import org.cairnfield.core.series.Series;
+import org.cairnfield.core.text.Words;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
@@ -43,7 +44,7 @@ final class KDistancePicture {
 	String svg(String source) {
 		double samples = curve.x(curve.size() - 1);
 		double highest = Math.max(curve.y(curve.size() - 1), epsilon);
-		NumberAxis x = Axes.counts("samples, in order of that distance", samples);
+		NumberAxis x = Axes.counts(Messages.KDistancePicture_samplesInOrderOfThat, samples);
 		NumberAxis y = Axes.numbers(null, 1.06 * highest);
 		XYPlot plot = Axes.plot(x, y);
 		DefaultXYDataset data = new DefaultXYDataset();
@@ -55,8 +56,9 @@ final class KDistancePicture {
 		renderer.setDrawSeriesLineAsPath(true);
 		plot.setRenderer(renderer);
 
-		Page page = new Page(Page.AXIS_NAME + HEIGHT, "Distance to the " + nearest(k) + " sample, sorted", source);
-		page.axisName("distance (" + unit + ")");
+		Page page = new Page(Page.AXIS_NAME + HEIGHT,
+				Words.bind(Messages.KDistancePicture_distanceToTheSampleSorted, nearest(k)), source);
+		page.axisName(Words.bind(Messages.KDistancePicture_distance, unit));
 		Rectangle2D area = page.chart(plot, HEIGHT);
 		double epsilonY = y.valueToJava2D(epsilon, area, RectangleEdge.LEFT);
 		drawEpsilon(page, area, epsilonY);
@@ -98,20 +100,19 @@ final class KDistancePicture {
 	}
 
 	private String epsilonText() {
-		return "chosen ε = " + PictureLook.figure(epsilon) + " " + unit + ", exceeded by "
-				+ PictureLook.percent(shareAbove())
-				+ " of the samples";
+		return Words.bind(Messages.KDistancePicture_chosenExceededByOfThe, PictureLook.figure(epsilon), unit,
+				PictureLook.percent(shareAbove()));
 	}
 
 	private String elbowText() {
-		return "elbow at " + PictureLook.figure(elbow.orElseThrow().y()) + " " + unit;
+		return Words.bind(Messages.KDistancePicture_elbowAt, PictureLook.figure(elbow.orElseThrow().y()), unit);
 	}
 
 	private String description() {
-		return "From " + PictureLook.figure(curve.y(0)) + " to " + PictureLook.figure(curve.y(curve.size() - 1)) + " "
-				+ unit + " over "
-				+ PictureLook.count(Math.round(curve.x(curve.size() - 1))) + " samples; " + epsilonText() + "; "
-				+ (elbow.isPresent() ? elbowText() : "no elbow") + ".";
+		return Words.bind(Messages.KDistancePicture_fromToOverSamples, PictureLook.figure(curve.y(0)),
+				PictureLook.figure(curve.y(curve.size() - 1)), unit,
+				PictureLook.count(Math.round(curve.x(curve.size() - 1))), epsilonText(),
+				elbow.isPresent() ? elbowText() : Messages.KDistancePicture_noElbow);
 	}
 
 	private double shareAbove() {
@@ -127,11 +128,11 @@ final class KDistancePicture {
 			return "nearest";
 		}
 		boolean teens = k % 100 >= 11 && k % 100 <= 13;
-		return k + (teens ? "th" : switch (k % 10) {
+		return Words.bind(Messages.KDistancePicture_nearest, k, teens ? "th" : switch (k % 10) {
 		case 1 -> "st";
 		case 2 -> "nd";
 		case 3 -> "rd";
 		default -> "th";
-		}) + " nearest";
+		});
 	}
 }

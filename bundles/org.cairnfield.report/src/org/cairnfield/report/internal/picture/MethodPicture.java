@@ -12,6 +12,7 @@ import java.text.ParsePosition;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.cairnfield.core.text.Words;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.NumberTickUnit;
 import org.jfree.chart.plot.XYPlot;
@@ -43,17 +44,17 @@ final class MethodPicture {
 		Page measuring = new Page(0, "", "");
 		int rows = keyRows(measuring);
 		Page page = new Page(rows * KEY_ROW + 8 + Page.AXIS_NAME + HEIGHT,
-				"Error and match time, both to plain matching", source + beyond());
+				Messages.MethodPicture_errorAndMatchTimeBoth, source + beyond());
 		key(page, true);
 		page.skip(rows * KEY_ROW + 8);
-		page.axisName("mean error to plain matching");
+		page.axisName(Messages.MethodPicture_meanErrorToPlainMatching);
 		XYPlot plot = Axes.plot(times(), errors());
 		Rectangle2D area = page.chart(plot, HEIGHT);
 		draw(page.graphics(), plot, area);
 		return page.svg(methods.stream()
-				.map(m -> m.method() + ": error " + PictureLook.figure(m.meanError()) + ", time "
-						+ PictureLook.figure(m.meanTime()))
-				.collect(Collectors.joining("; ", "To plain matching, on average. ", ".")));
+				.map(m -> Words.bind(Messages.MethodPicture_errorTime, m.method(), PictureLook.figure(m.meanError()),
+						PictureLook.figure(m.meanTime())))
+				.collect(Collectors.joining("; ", Messages.MethodPicture_toPlainMatchingOnAverage, ".")));
 	}
 
 	private int keyRows(Page page) {
@@ -90,7 +91,7 @@ final class MethodPicture {
 				most = Math.max(most, halves(time));
 			}
 		}
-		NumberAxis axis = new NumberAxis("match time to plain matching");
+		NumberAxis axis = new NumberAxis(Messages.MethodPicture_matchTimeToPlainMatching);
 		Axes.quieten(axis);
 		axis.setRange(Math.floor(least) - ROOM, Math.ceil(most) + ROOM);
 		axis.setTickUnit(new NumberTickUnit(1, new Halves()));
@@ -113,9 +114,9 @@ final class MethodPicture {
 		String means = methods.stream().filter(m -> m.meanError() > LARGEST)
 				.map(m -> m.method() + " " + PictureLook.figure(m.meanError())).collect(Collectors.joining(", "));
 		return points == 0 ? ""
-				: " Errors above " + PictureLook.figure(LARGEST) + " stand at the upper edge: " + points
-						+ (points == 1 ? " map" : " maps")
-						+ (means.isEmpty() ? "." : ", and on average " + means + ".");
+				: Words.bind(Messages.MethodPicture_errorsAboveStandAtThe, PictureLook.figure(LARGEST), points,
+						points == 1 ? Messages.MethodPicture_map : Messages.MethodPicture_maps,
+						means.isEmpty() ? "." : Words.bind(Messages.MethodPicture_andOnAverage, means));
 	}
 
 	private void draw(Graphics2D graphics, XYPlot plot, Rectangle2D area) {

@@ -5,6 +5,8 @@ import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.Map;
 
+import org.cairnfield.core.text.Words;
+
 /** Bars of one length, a split each: its clusters from the largest to the smallest, then its noise. */
 final class SplitShapesPicture {
 
@@ -33,7 +35,7 @@ final class SplitShapesPicture {
 
 	String svg(String source) {
 		int body = KEY + maps.values().stream().mapToInt(shapes -> TITLE + shapes.size() * ROW + AFTER).sum();
-		Page page = new Page(body, "Clusters, largest first, and noise", source);
+		Page page = new Page(body, Messages.SplitShapesPicture_clustersLargestFirstAndNoise, source);
 		key(page);
 		StringBuilder description = new StringBuilder();
 		maps.forEach((map, shapes) -> {
@@ -52,8 +54,8 @@ final class SplitShapesPicture {
 
 	private static void key(Page page) {
 		double x = Page.MARGIN + LABELS;
-		x = key(page, x, "clusters in turn", DARK, LIGHT);
-		x = key(page, x, "clusters too small to draw", MIXED, MIXED);
+		x = key(page, x, Messages.SplitShapesPicture_clustersInTurn, DARK, LIGHT);
+		x = key(page, x, Messages.SplitShapesPicture_clustersTooSmallToDraw, MIXED, MIXED);
 		key(page, x, "noise", NOISE, NOISE);
 		page.skip(KEY);
 	}
@@ -96,9 +98,11 @@ final class SplitShapesPicture {
 
 	private static String figures(SplitShape shape) {
 		double all = Math.max(1, shape.samples());
-		return PictureLook.count(shape.sizes().size()) + (shape.sizes().size() == 1 ? " cluster" : " clusters")
-				+ (shape.sizes().isEmpty() ? "" : ", largest " + PictureLook.percent(shape.sizes().get(0) / all))
-				+ ", noise "
-				+ PictureLook.percent(shape.noise() / all);
+		return Words.bind(Messages.SplitShapesPicture_noise, PictureLook.count(shape.sizes().size()),
+				shape.sizes().size() == 1 ? Messages.SplitShapesPicture_cluster : Messages.SplitShapesPicture_clusters,
+				shape.sizes().isEmpty() ? ""
+						: Words.bind(Messages.SplitShapesPicture_largest,
+								PictureLook.percent(shape.sizes().get(0) / all)),
+				PictureLook.percent(shape.noise() / all));
 	}
 }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.fail;
 
 import java.io.IOException;
 import java.time.Duration;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -25,8 +26,8 @@ public final class Interruptions {
 	private static final Duration PATIENCE = Duration.ofSeconds(120);
 	/** Looks between two presses of Escape where a window can be seen. */
 	private static final int LOOKS = 20;
-	/** Likewise where the user interface thread does not answer, as under a dialog of the desktop. */
-	private static final int UNANSWERED = 75;
+	/** Likewise under a dialog of the desktop, which takes its time to come up. */
+	private static final int AT_THE_DESKTOP = 50;
 
 	private Interruptions() {
 	}
@@ -55,7 +56,7 @@ public final class Interruptions {
 			if (System.nanoTime() > end) {
 				fail("it does not come to an end: " + look.seen + "; " + look.focus);
 			}
-			if (looks % (look.others.get() ? LOOKS : UNANSWERED) == 0) {
+			if (look.others.get() ? looks % LOOKS == 0 : looks % AT_THE_DESKTOP == 0 && isAtTheDesktop()) {
 				pressEscape();
 			}
 			Ui.pause();
@@ -64,6 +65,12 @@ public final class Interruptions {
 			throw new AssertionError(problem.get().toString(), problem.get());
 		}
 		return List.copyOf(look.seen);
+	}
+
+	/** Whether a dialog of the desktop has the user interface thread; one that is merely busy is about to show a dialog of its own. */
+	private static boolean isAtTheDesktop() {
+		return Arrays.stream(Display.getDefault().getThread().getStackTrace())
+				.anyMatch(frame -> frame.getMethodName().matches("gtk_(native_)?dialog_run"));
 	}
 
 	/** Looks at the screen without waiting: a dialog of the desktop keeps the user interface thread until it is left. */

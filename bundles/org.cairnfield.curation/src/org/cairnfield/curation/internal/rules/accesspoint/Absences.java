@@ -17,8 +17,8 @@ import org.cairnfield.curation.internal.rules.evidence.Spots;
  */
 final class Absences {
 
-	private static final Threshold AROUND = new Threshold("neighbours of a place that are asked", 12,
-			judged("two rings of a grid, about"));
+	private static final Threshold AROUND = new Threshold(Messages.Absences_neighboursOfAPlaceThat, 12,
+			judged(Messages.Absences_twoRingsOfAGrid));
 
 	/** The numbers that it goes by. */
 	static final List<Threshold> THRESHOLDS = List.of(AROUND);

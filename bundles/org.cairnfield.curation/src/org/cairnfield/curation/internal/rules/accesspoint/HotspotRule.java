@@ -14,6 +14,7 @@ import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.radio.MacAddress;
 import org.cairnfield.core.simulate.ItuIndoor;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.rules.DescribedRule;
 import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.curation.rules.RuleOutcome;
@@ -39,39 +40,45 @@ import org.cairnfield.curation.internal.rules.evidence.Spots;
  */
 public final class HotspotRule extends DescribedRule {
 
-	public static final Parameter WELL = Parameter.number("well-heard-dbm",
-			"level at which its neighbours should hear it too", -70, -100, -30, "dBm",
-			onCampuses("-80 and -60 find all three planted"));
-	public static final Parameter MISSED = Parameter.share("missed-share",
-			"share of neighbours that did not hear it, by the lower bound of its 95 % interval", 0.2,
-			onCampuses("0.1 and 0.3 find the same"));
-	public static final Parameter LATER = Parameter.share("later-chance",
-			"chance that one that missed it came longer before or after than one that heard it", 0.65,
-			onCampuses("0.33 and 0.98 find the same"));
-	public static final Parameter LOUD = Parameter.number("loud-dbm", "level of a sender nearby", -60, -90, -20, "dBm",
-			onCampuses("-70 finds the same, -50 has a precision of 0.75"));
-	public static final Parameter POWER = Parameter.number("power-dbm", "highest radiated power", 20, 0, 40, "dBm",
-			standard(
-					"the most allowed at 2.4 GHz in much of the world; on simulated campuses 10 has a precision of 0.67"));
-	public static final Parameter TOLERANCE = Parameter.number("times-farther", "farther apart than expected by", 1.5,
-			1, 10,
-			"", onCampuses("1 and 3 find the same"));
-	public static final Parameter COMMON = Parameter.share("common-names",
-			"share of access points loud at several sites from which names are not addresses", 0.2,
-			onCampuses("0.1 and 0.3 find the same"));
+	/** The figure that grows with the fault; findings of planted faults are compared by it. */
+	public static final String STRENGTH = Messages.HotspotRule_shareThatMissedIt;
 
-	static final Threshold METRES = new Threshold("neighbours of a place are within", 3.5, "m",
-			judged("about the distance between places of a survey"));
-	static final Threshold FEWEST_ASKED = new Threshold("neighbours asked at least", 12,
-			standard("of fewer the 95 % interval of a share is wider than a half"));
-	private static final Threshold FEWEST_LOUD = new Threshold("loud places", 3,
-			judged("one misplaced sample must not decide"));
+	public static final Parameter WELL = Parameter.number("well-heard-dbm",
+			Messages.HotspotRule_levelAtWhichItsNeighbours, -70, -100, -30, "dBm",
+			onCampuses(Messages.HotspotRule_80And60FindAll));
+	public static final Parameter MISSED = Parameter.share("missed-share",
+			Messages.HotspotRule_shareOfNeighboursThatDid, 0.2,
+			onCampuses(Messages.HotspotRule_01And03));
+	public static final Parameter LATER = Parameter.share("later-chance",
+			Messages.HotspotRule_chanceThatOneThatMissed, 0.65,
+			onCampuses(Messages.HotspotRule_033And098));
+	public static final Parameter LOUD = Parameter.number("loud-dbm", Messages.HotspotRule_levelOfASenderNearby, -60,
+			-90, -20, "dBm",
+			onCampuses(Messages.HotspotRule_70FindsTheSame50));
+	public static final Parameter POWER = Parameter.number("power-dbm", Messages.HotspotRule_highestRadiatedPower, 20,
+			0, 40, "dBm",
+			standard(
+					Messages.HotspotRule_theMostAllowedAt2));
+	public static final Parameter TOLERANCE = Parameter.number("times-farther",
+			Messages.HotspotRule_fartherApartThanExpectedBy, 1.5,
+			1, 10,
+			"", onCampuses(Messages.HotspotRule_1And3FindThe));
+	public static final Parameter COMMON = Parameter.share("common-names",
+			Messages.HotspotRule_shareOfAccessPointsLoud, 0.2,
+			onCampuses(Messages.HotspotRule_01And03));
+
+	static final Threshold METRES = new Threshold(Messages.HotspotRule_neighboursOfAPlaceAre, 3.5, "m",
+			judged(Messages.HotspotRule_aboutTheDistanceBetweenPlaces));
+	static final Threshold FEWEST_ASKED = new Threshold(Messages.HotspotRule_neighboursAskedAtLeast, 12,
+			standard(Messages.HotspotRule_ofFewerThe95Interval));
+	private static final Threshold FEWEST_LOUD = new Threshold(Messages.HotspotRule_loudPlaces, 3,
+			judged(Messages.HotspotRule_oneMisplacedSampleMustNot));
 	private static final Threshold FREQUENCY_MHZ = new Threshold("frequency", 2437, "MHz",
-			standard("channel 6, the middle of the 2.4 GHz band"));
+			standard(Messages.HotspotRule_channel6TheMiddleOf));
 
 	public HotspotRule() {
-		super("hotspot", "Mobile access point",
-				"A hotspot in a pocket is at another place tomorrow; every sample that heard it is drawn to where it was.",
+		super("hotspot", Messages.HotspotRule_mobileAccessPoint,
+				Messages.HotspotRule_aHotspotInAPocket,
 				Severity.WARNING, Topic.ACCESS_POINT, RuleScope.ARCHIVE, WELL, MISSED, LATER, LOUD, POWER, TOLERANCE,
 				COMMON);
 	}
@@ -114,17 +121,16 @@ public final class HotspotRule extends DescribedRule {
 			List<String> signs = new ArrayList<>();
 			if (Walking.isGone(absences, a, settings.of(MISSED), settings.of(LATER))) {
 				signs.add(String.format(Locale.ROOT,
-						"%d of %d neighbours of places where it was heard at %s dBm or more, recorded earlier or later, did"
-								+ " not hear it",
+						Messages.HotspotRule_ofNeighboursOfPlacesWhere,
 						absences.missed(a), absences.asked(a), RuleWords.number(settings.of(WELL))));
 			}
 			if (loud.farthest(a) > limit) {
 				signs.add(String.format(Locale.ROOT,
-						"%s dBm or more at places of one floor %.0f m apart, where %.0f m would be much",
+						Messages.HotspotRule_dbmOrMoreAtPlaces,
 						RuleWords.number(settings.of(LOUD)), loud.farthest(a), limit));
 			}
 			if (loud.sites(a).size() > 1 && !names.contains(a)) {
-				signs.add("loud at " + RuleWords.list(loud.sites(a)));
+				signs.add(Words.bind(Messages.HotspotRule_loudAt, RuleWords.list(loud.sites(a))));
 			}
 			if (!signs.isEmpty()) {
 				findings.add(finding(map.accessPoints().get(a), signs, absences, loud, a, recurs[a]));
@@ -156,27 +162,31 @@ public final class HotspotRule extends DescribedRule {
 
 	private Finding finding(String address, List<String> signs, Absences absences, Loud loud, int a, boolean recurs) {
 		Finding.Builder finding = Finding.of(this)
-				.message(address + " does not stay where it is: " + String.join("; ", signs) + "."
-						+ (recurs ? " Its name is no address and is used at several sites, so nothing is set aside."
+				.message(Words.bind(Messages.HotspotRule_doesNotStayWhereIt, address, String.join("; ", signs),
+						recurs ? Messages.HotspotRule_itsNameIsNoAddress
 								: ""))
-				.about(new Subject.OfAccessPoint(address)).figure("neighbours asked", absences.asked(a), "")
-				.figure("neighbours that missed it", absences.missed(a), "")
-				.figure("share that missed it", (double) absences.missed(a) / Math.max(1, absences.asked(a)), "")
-				.figure("loud places farthest apart", loud.farthest(a), "m").figure("sites", loud.sites(a).size(), "");
+				.about(new Subject.OfAccessPoint(address))
+				.figure(Messages.HotspotRule_neighboursAsked, absences.asked(a), "")
+				.figure(Messages.HotspotRule_neighboursThatMissedIt, absences.missed(a), "")
+				.figure(STRENGTH,
+						(double) absences.missed(a) / Math.max(1, absences.asked(a)), "")
+				.figure(Messages.HotspotRule_loudPlacesFarthestApart, loud.farthest(a), "m")
+				.figure("sites", loud.sites(a).size(), "");
 		return recurs ? finding.build()
-				: finding.remedy(new Remedy.SetAsideAccessPoints(List.of(address), "does not stay where it is"))
+				: finding
+						.remedy(new Remedy.SetAsideAccessPoints(List.of(address),
+								Messages.HotspotRule_doesNotStayWhereIt2))
 						.build();
 	}
 
 	private Finding notAddresses(SurveyedMap map, List<Integer> abroad, int heard, Settings settings) {
 		List<String> names = abroad.stream().map(map.map().accessPoints()::get).toList();
 		String message = String.format(Locale.ROOT,
-				"%d of %d access points are loud (%s dBm or more) at several sites: the names are hardly addresses, but"
-						+ " given anew at each site.",
+				Messages.HotspotRule_ofAccessPointsAreLoud,
 				abroad.size(), heard, RuleWords.number(settings.of(LOUD)));
 		return Finding.of(this).severity(Severity.NOTE).message(message)
 				.about(names.stream().map(Subject.OfAccessPoint::new).toList())
-				.figure("access points", abroad.size(), "").build();
+				.figure(Messages.HotspotRule_accessPoints, abroad.size(), "").build();
 	}
 
 	/** Where each access point is loud. */

@@ -24,8 +24,8 @@ import org.cairnfield.curation.internal.rules.evidence.AccessPoints;
 public final class ImpossibleAddressRule extends DescribedRule {
 
 	public ImpossibleAddressRule() {
-		super("impossible-address", "Addresses that no access point has",
-				"A group address or zero in the place of a BSSID comes from a scanner's or a converter's fault.",
+		super("impossible-address", Messages.ImpossibleAddressRule_addressesThatNoAccessPoint,
+				Messages.ImpossibleAddressRule_aGroupAddressOrZero,
 				Severity.ERROR, Topic.ACCESS_POINT, RuleScope.ARCHIVE);
 	}
 
@@ -43,10 +43,12 @@ public final class ImpossibleAddressRule extends DescribedRule {
 		if (bad.isEmpty()) {
 			return RuleOutcome.found(List.of());
 		}
-		String message = String.format(Locale.ROOT, "No access point can have the address %s.", RuleWords.list(bad));
+		String message = String.format(Locale.ROOT, Messages.ImpossibleAddressRule_noAccessPointCanHave,
+				RuleWords.list(bad));
 		return RuleOutcome.found(List.of(Finding.of(this).message(message)
 				.about(bad.stream().map(Subject.OfAccessPoint::new).toList()).figure("addresses", bad.size(), "")
-				.remedy(new Remedy.SetAsideAccessPoints(List.copyOf(bad), "not the address of an access point"))
+				.remedy(new Remedy.SetAsideAccessPoints(List.copyOf(bad),
+						Messages.ImpossibleAddressRule_notTheAddressOfAn))
 				.build()));
 	}
 }

@@ -29,8 +29,8 @@ import org.cairnfield.model.values.Count;
 public final class LocalAddressRule extends DescribedRule {
 
 	public LocalAddressRule() {
-		super("local-address", "Locally administered addresses",
-				"A phone's hotspot invents its address and carries it about; a map is better off without it.",
+		super("local-address", Messages.LocalAddressRule_locallyAdministeredAddresses,
+				Messages.LocalAddressRule_aPhoneSHotspotInvents,
 				Severity.NOTE,
 				Topic.ACCESS_POINT, RuleScope.ARCHIVE);
 	}
@@ -49,16 +49,18 @@ public final class LocalAddressRule extends DescribedRule {
 			}
 		}
 		if (addresses == 0) {
-			return RuleOutcome.notApplicable("access points are not named by their addresses");
+			return RuleOutcome.notApplicable(Messages.LocalAddressRule_accessPointsAreNotNamed);
 		}
 		if (local.isEmpty()) {
 			return RuleOutcome.found(List.of());
 		}
-		String message = String.format(Locale.ROOT, "%s of %d %s locally administered: %s.",
+		String message = String.format(Locale.ROOT, Messages.LocalAddressRule_ofLocallyAdministered,
 				Count.of(local.size(), "address", "addresses"), addresses, local.size() == 1 ? "is" : "are",
 				RuleWords.list(local));
 		return RuleOutcome.found(List.of(Finding.of(this).message(message)
 				.about(local.stream().map(Subject.OfAccessPoint::new).toList()).figure("addresses", local.size(), "")
-				.remedy(new Remedy.SetAsideAccessPoints(List.copyOf(local), "locally administered address")).build()));
+				.remedy(new Remedy.SetAsideAccessPoints(List.copyOf(local),
+						Messages.LocalAddressRule_locallyAdministeredAddress))
+				.build()));
 	}
 }

@@ -12,6 +12,7 @@ import org.cairnfield.core.change.ChangeLimits;
 import org.cairnfield.core.change.Move;
 import org.cairnfield.core.change.SiteChange;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.internal.rules.evidence.Epochs;
 import org.cairnfield.curation.rules.DescribedRule;
 import org.cairnfield.curation.rules.Finding;
@@ -35,38 +36,38 @@ import org.cairnfield.curation.rules.Topic;
  */
 public final class MovedRule extends DescribedRule {
 
-	private static final Threshold LEVEL = new Threshold("level of the test, over all access points of a site",
+	private static final Threshold LEVEL = new Threshold(Messages.MovedRule_levelOfTheTestOver,
 			ChangeLimits.MOVED_LEVEL, "",
 			standard(
-					"one site in a thousand has an access point named by chance; half and double find the same on simulated campuses"));
-	private static final Threshold CHANGE = new Threshold("middle change of level at the same places",
+					Messages.MovedRule_oneSiteInAThousand));
+	private static final Threshold CHANGE = new Threshold(Messages.MovedRule_middleChangeOfLevelAt,
 			ChangeLimits.MOVED_DB, "dB",
-			onCampuses("3.5 and 14 find the same"));
-	private static final Threshold TIMES = new Threshold("times the change of the site's access points",
+			onCampuses(Messages.MovedRule_35And14Find));
+	private static final Threshold TIMES = new Threshold(Messages.MovedRule_timesTheChangeOfThe,
 			ChangeLimits.MOVED_TIMES_USUAL,
-			onCampuses("1 and 3 find the same"));
-	private static final Threshold METRES = new Threshold("how far its loudest place has moved",
+			onCampuses(Messages.MovedRule_1And3FindThe));
+	private static final Threshold METRES = new Threshold(Messages.MovedRule_howFarItsLoudestPlace,
 			ChangeLimits.MOVED_METRES, "m",
-			onCampuses("4 and 16 find the same"));
-	private static final Threshold FEWEST_PLACES = new Threshold("places surveyed both times that heard it",
+			onCampuses(Messages.MovedRule_4And16FindThe));
+	private static final Threshold FEWEST_PLACES = new Threshold(Messages.MovedRule_placesSurveyedBothTimesThat,
 			ChangeLimits.FEWEST_CHANGES,
-			judged("fewer differences tell little"));
-	private static final Threshold FEWEST_LOUD = new Threshold("loud places", ChangeLimits.LOUD_PLACES,
-			judged("one misplaced sample must not decide"));
-	private static final Threshold WITHIN_DB = new Threshold("below its loudest level, and still where it hangs",
+			judged(Messages.MovedRule_fewerDifferencesTellLittle));
+	private static final Threshold FEWEST_LOUD = new Threshold(Messages.MovedRule_loudPlaces, ChangeLimits.LOUD_PLACES,
+			judged(Messages.MovedRule_oneMisplacedSampleMustNot));
+	private static final Threshold WITHIN_DB = new Threshold(Messages.MovedRule_belowItsLoudestLevelAnd,
 			ChangeLimits.NEAR_LOUDEST_DB, "dB",
-			judged("some four times the distance in free space"));
-	private static final Threshold WELL_DBM = new Threshold("level from which a change counts", ChangeLimits.WELL_DBM,
+			judged(Messages.MovedRule_someFourTimesTheDistance));
+	private static final Threshold WELL_DBM = new Threshold(Messages.MovedRule_levelFromWhichAChange,
+			ChangeLimits.WELL_DBM,
 			"dBm",
-			judged("well above what is cut off, so that what is no longer heard hides little"));
-	private static final Threshold UNHEARD_DBM = new Threshold("level that stands for not heard",
+			judged(Messages.MovedRule_wellAboveWhatIsCut));
+	private static final Threshold UNHEARD_DBM = new Threshold(Messages.MovedRule_levelThatStandsForNot,
 			ChangeLimits.UNHEARD_DBM, "dBm",
-			judged("about the weakest that handsets report"));
+			judged(Messages.MovedRule_aboutTheWeakestThatHandsets));
 
 	public MovedRule() {
-		super("moved-access-point", "An access point that was moved",
-				"Samples from before the move contradict those from after it. Survey again where it was and where it is now, and"
-						+ " set the old samples aside then; to leave out its old readings alone helps nobody.",
+		super("moved-access-point", Messages.MovedRule_anAccessPointThatWas,
+				Messages.MovedRule_samplesFromBeforeTheMove,
 				Severity.WARNING, Topic.ACCESS_POINT, RuleScope.SITE);
 	}
 
@@ -81,7 +82,7 @@ public final class MovedRule extends DescribedRule {
 	public RuleOutcome check(RuleInput input, Settings settings, Workers workers) {
 		Epochs epochs = Epochs.of(input);
 		if (epochs.all().size() < 2) {
-			return RuleOutcome.notApplicable(input.unit() + " has no surveys of two dates weeks apart");
+			return RuleOutcome.notApplicable(Words.bind(Messages.MovedRule_hasNoSurveysOfTwo, input.unit()));
 		}
 		Walking walking = Walking.of(input);
 		List<Finding> findings = new ArrayList<>();
@@ -98,27 +99,27 @@ public final class MovedRule extends DescribedRule {
 			}
 		}
 		return places < SeasonChange.FEWEST_PLACES.count()
-				? RuleOutcome.notApplicable("hardly a place of " + input.unit() + " was surveyed at two dates")
+				? RuleOutcome.notApplicable(Words.bind(Messages.MovedRule_hardlyAPlaceOfWas, input.unit()))
 				: RuleOutcome.found(findings);
 	}
 
 	private Finding finding(RuleInput input, Epochs epochs, int later, Move move) {
 		SurveyedMap map = input.map();
 		String message = String.format(Locale.ROOT,
-				"%s was loudest at %s on %s and at %s on %s; at %d places surveyed both times its level changed by %s in"
-						+ " the middle, that of others by %s.",
+				Messages.MovedRule_wasLoudestAtOnAnd,
 				move.address(), words(move.then()), epochs.all().get(later - 1).last(), words(move.now()),
 				epochs.all().get(later).first(),
 				move.places(), RuleWords.decibels(move.changeDb()), RuleWords.decibels(move.usualDb()));
 		return Finding.of(this).message(message)
 				.about(new Subject.OfAccessPoint(move.address()), map.siteNamed(input.unit()))
 				.figure("places", move.places(), "").figure("change", move.changeDb(), "dB")
-				.figure("usual change", move.usualDb(), "dB")
+				.figure(Messages.MovedRule_usualChange, move.usualDb(), "dB")
 				.figure("moved", move.metres(), "m").figure("floors", move.floors(), "")
 				.figure("statistic", move.statistic(), "").build();
 	}
 
 	private static String words(Move.Loudest loudest) {
-		return String.format(Locale.ROOT, "floor %d %s", loudest.floor(), RuleWords.place(loudest.x(), loudest.y()));
+		return String.format(Locale.ROOT, Messages.MovedRule_floor, loudest.floor(),
+				RuleWords.place(loudest.x(), loudest.y()));
 	}
 }

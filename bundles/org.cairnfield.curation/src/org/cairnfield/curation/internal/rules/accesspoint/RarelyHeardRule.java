@@ -33,13 +33,13 @@ import org.cairnfield.model.values.Count;
  */
 public final class RarelyHeardRule extends DescribedRule {
 
-	public static final Parameter FEWEST = Parameter.count("fewest-places", "places at which it should be heard", 3, 1,
-			1000, onCampuses("2 finds the same, 6 finds no more of those planted"));
+	public static final Parameter FEWEST = Parameter.count("fewest-places",
+			Messages.RarelyHeardRule_placesAtWhichItShould, 3, 1,
+			1000, onCampuses(Messages.RarelyHeardRule_2FindsTheSame6));
 
 	public RarelyHeardRule() {
-		super("rarely-heard", "Access points heard hardly ever",
-				"What is heard at one or two places is often a passing phone or a far-off neighbour, but may also mark a place"
-						+ " that nothing else tells apart: it stays. What nobody heard can go.",
+		super("rarely-heard", Messages.RarelyHeardRule_accessPointsHeardHardlyEver,
+				Messages.RarelyHeardRule_whatIsHeardAtOne,
 				Severity.NOTE, Topic.ACCESS_POINT, RuleScope.ARCHIVE, FEWEST);
 	}
 
@@ -70,22 +70,23 @@ public final class RarelyHeardRule extends DescribedRule {
 		List<Finding> findings = new ArrayList<>();
 		if (!rarely.isEmpty()) {
 			findings.add(finding(rarely,
-					String.format(Locale.ROOT, "%s heard at fewer than %d places, %d of them in one"
-							+ " sample only: %s.", Count.of(rarely.size(), "access point"), settings.countOf(FEWEST),
+					String.format(Locale.ROOT, Messages.RarelyHeardRule_heardAtFewerThanPlaces,
+							Count.of(rarely.size(), Messages.RarelyHeardRule_accessPoint), settings.countOf(FEWEST),
 							once,
 							RuleWords.list(rarely)))
 					.build());
 		}
 		if (!never.isEmpty()) {
-			findings.add(finding(never, String.format(Locale.ROOT, "%s never heard: %s.",
-					Count.of(never.size(), "access point"), RuleWords.list(never)))
-					.remedy(new Remedy.SetAsideAccessPoints(List.copyOf(never), "never heard")).build());
+			findings.add(finding(never, String.format(Locale.ROOT, Messages.RarelyHeardRule_neverHeard,
+					Count.of(never.size(), Messages.RarelyHeardRule_accessPoint), RuleWords.list(never)))
+					.remedy(new Remedy.SetAsideAccessPoints(List.copyOf(never), Messages.RarelyHeardRule_neverHeard2))
+					.build());
 		}
 		return RuleOutcome.found(findings);
 	}
 
 	private Finding.Builder finding(Set<String> names, String message) {
 		return Finding.of(this).message(message).about(names.stream().map(Subject.OfAccessPoint::new).toList())
-				.figure("access points", names.size(), "");
+				.figure(Messages.RarelyHeardRule_accessPoints, names.size(), "");
 	}
 }

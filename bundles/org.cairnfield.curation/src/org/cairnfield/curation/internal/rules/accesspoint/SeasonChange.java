@@ -18,14 +18,15 @@ import org.cairnfield.curation.rules.Threshold;
 final class SeasonChange {
 
 	/** Fewer do not show what is usual. */
-	static final Threshold FEWEST_PLACES = new Threshold("places surveyed both times", 20,
-			judged("fewer do not show what is usual"));
-	private static final Threshold METRES = new Threshold("taken for the same place", ChangeLimits.SAME_PLACE_METRES,
+	static final Threshold FEWEST_PLACES = new Threshold(Messages.SeasonChange_placesSurveyedBothTimes, 20,
+			judged(Messages.SeasonChange_fewerDoNotShowWhat));
+	private static final Threshold METRES = new Threshold(Messages.SeasonChange_takenForTheSamePlace,
+			ChangeLimits.SAME_PLACE_METRES,
 			"m",
-			judged("two walks on grids of three metres, one between the other, still share places"));
+			judged(Messages.SeasonChange_twoWalksOnGridsOf));
 	private static final Threshold FALSE_ONES = new Threshold(
-			"wrong ones among those said to be gone, and among the new", ChangeLimits.FALSE_ONES, "",
-			standard("false discovery rate of Benjamini and Hochberg"));
+			Messages.SeasonChange_wrongOnesAmongThoseSaid, ChangeLimits.FALSE_ONES, "",
+			standard(Messages.SeasonChange_falseDiscoveryRateOfBenjamini));
 
 	/** The numbers that it goes by. */
 	static final List<Threshold> THRESHOLDS = Threshold.all(List.of(FEWEST_PLACES, METRES, FALSE_ONES),

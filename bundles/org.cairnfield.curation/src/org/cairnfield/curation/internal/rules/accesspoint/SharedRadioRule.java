@@ -43,30 +43,33 @@ import org.cairnfield.curation.internal.rules.evidence.Robust;
  */
 public final class SharedRadioRule extends DescribedRule {
 
-	public static final Alternative NOTE = new Alternative("note", "Note that they are one radio");
-	public static final Alternative ONE = new Alternative("one", "Count them as one access point in the map");
+	public static final Alternative NOTE = new Alternative("note", Messages.SharedRadioRule_noteThatTheyAreOne);
+	public static final Alternative ONE = new Alternative("one", Messages.SharedRadioRule_countThemAsOneAccess);
 
-	public static final Parameter MEAN = Parameter.number("mean-db", "largest mean difference of level", 3, 0.1, 20,
+	public static final Parameter MEAN = Parameter.number("mean-db",
+			Messages.SharedRadioRule_largestMeanDifferenceOfLevel, 3, 0.1, 20,
 			"dB",
-			onCampuses("1.5 and 6 find the same"));
-	public static final Parameter SPREAD = Parameter.number("spread-db", "largest robust standard deviation of it", 4.5,
+			onCampuses(Messages.SharedRadioRule_15And6Find));
+	public static final Parameter SPREAD = Parameter.number("spread-db",
+			Messages.SharedRadioRule_largestRobustStandardDeviationOf, 4.5,
 			0.5,
-			20, "dB", onCampuses("2.25 finds the same, 9 has a precision of 0.16"));
+			20, "dB", onCampuses(Messages.SharedRadioRule_225FindsTheSame));
 	public static final Parameter TOGETHER = Parameter.share("together",
-			"share of samples, of those that heard either well, that heard both", 0.8,
-			onCampuses("0.4 finds the same, 1 finds none of nine"));
-	public static final Parameter FEWEST = Parameter.count("fewest-samples", "samples that heard both", 15, 3, 10_000,
-			onCampuses("8 and 30 find the same"));
+			Messages.SharedRadioRule_shareOfSamplesOfThose, 0.8,
+			onCampuses(Messages.SharedRadioRule_04FindsTheSame));
+	public static final Parameter FEWEST = Parameter.count("fewest-samples",
+			Messages.SharedRadioRule_samplesThatHeardBoth, 15, 3, 10_000,
+			onCampuses(Messages.SharedRadioRule_8And30FindThe));
 
-	private static final Threshold WELL_DBM = new Threshold("level from which both should be heard", -80, "dBm",
-			judged("some 10 dB above the weakest that is heard"));
+	private static final Threshold WELL_DBM = new Threshold(Messages.SharedRadioRule_levelFromWhichBothShould, -80,
+			"dBm",
+			judged(Messages.SharedRadioRule_some10DbAboveThe));
 	private static final List<LongUnaryOperator> ALIKE = List.of(v -> v & ~0xFL, v -> v & ~0xF0L,
 			v -> v & 0x00FF_FFFF_FFFFL);
 
 	public SharedRadioRule() {
-		super("shared-radio", "Several addresses of one radio",
-				"Each address of a radio counts as an access point of its own: places near that radio weigh as many times in"
-						+ " every distance.",
+		super("shared-radio", Messages.SharedRadioRule_severalAddressesOfOneRadio,
+				Messages.SharedRadioRule_eachAddressOfARadio,
 				Severity.NOTE, Topic.ACCESS_POINT, RuleScope.ARCHIVE, MEAN, SPREAD, TOGETHER, FEWEST);
 	}
 
@@ -116,7 +119,7 @@ public final class SharedRadioRule extends DescribedRule {
 			}
 		}
 		if (!anyAddress) {
-			return RuleOutcome.notApplicable("access points are not named by their addresses");
+			return RuleOutcome.notApplicable(Messages.SharedRadioRule_accessPointsAreNotNamed);
 		}
 		return RuleOutcome.found(findings(map, sets, figures));
 	}
@@ -190,13 +193,15 @@ public final class SharedRadioRule extends DescribedRule {
 				double mean = group.stream().mapToDouble(g -> figures.get(g)[0]).max().orElse(0);
 				double spread = group.stream().mapToDouble(g -> figures.get(g)[1]).max().orElse(0);
 				String message = String.format(Locale.ROOT,
-						"%s sound like one radio: heard together, levels at most %s apart on average, spread %s.",
+						Messages.SharedRadioRule_soundLikeOneRadioHeard,
 						RuleWords.list(group), RuleWords.decibels(mean), RuleWords.decibels(spread));
 				findings.add(Finding.of(this).message(message)
 						.about(group.stream().map(Subject.OfAccessPoint::new).toList())
-						.figure("addresses", group.size(), "").figure("mean difference", mean, "dB")
+						.figure("addresses", group.size(), "")
+						.figure(Messages.SharedRadioRule_meanDifference, mean, "dB")
 						.figure("spread", spread, "dB").remedy(NOTE, new Remedy.GroupAccessPoints(group))
-						.remedy(ONE, new Remedy.CountAs(others(group), "one radio sends under all of them")).build());
+						.remedy(ONE, new Remedy.CountAs(others(group), Messages.SharedRadioRule_oneRadioSendsUnderAll))
+						.build());
 			}
 		}
 		findings.sort(Comparator.comparing(f -> f.subjects().get(0).label()));

@@ -7,6 +7,7 @@ import org.cairnfield.core.change.AccessPointFate;
 import org.cairnfield.core.change.Fate;
 import org.cairnfield.core.change.SiteChange;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.rules.DescribedRule;
 import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.curation.rules.RuleOutcome;
@@ -36,14 +37,14 @@ public final class TurnoverRule extends DescribedRule {
 
 	/** Heard in the last campaign but one, not in the last. */
 	public static TurnoverRule vanished() {
-		return new TurnoverRule(true, "vanished-access-point", "Access points gone since the last survey",
-				"Older samples expect an access point that no device will hear again.");
+		return new TurnoverRule(true, "vanished-access-point", Messages.TurnoverRule_accessPointsGoneSinceThe,
+				Messages.TurnoverRule_olderSamplesExpectAnAccess);
 	}
 
 	/** Heard in the last campaign, not in the one before. */
 	public static TurnoverRule appeared() {
-		return new TurnoverRule(false, "new-access-point", "Access points new since the last survey",
-				"Older samples do not know an access point that devices hear now, and look farther off than they are.");
+		return new TurnoverRule(false, "new-access-point", Messages.TurnoverRule_accessPointsNewSinceThe,
+				Messages.TurnoverRule_olderSamplesDoNotKnow);
 	}
 
 	@Override
@@ -56,12 +57,12 @@ public final class TurnoverRule extends DescribedRule {
 		Epochs epochs = Epochs.of(input);
 		int last = epochs.all().size() - 1;
 		if (last < 1) {
-			return RuleOutcome.notApplicable(input.unit() + " has no surveys of two dates weeks apart");
+			return RuleOutcome.notApplicable(Words.bind(Messages.TurnoverRule_hasNoSurveysOfTwo, input.unit()));
 		}
 		SiteChange change = SeasonChange.of(input, last);
 		if (change.places() < SeasonChange.FEWEST_PLACES.count()) {
 			return RuleOutcome
-					.notApplicable("hardly a place of " + input.unit() + " was surveyed at the last two dates");
+					.notApplicable(Words.bind(Messages.TurnoverRule_hardlyAPlaceOfWas, input.unit()));
 		}
 		Walking walking = Walking.of(input);
 		List<AccessPointFate> found = (vanished ? change.with(Fate.VANISHED, Fate.REPLACED)
@@ -73,19 +74,20 @@ public final class TurnoverRule extends DescribedRule {
 	private Finding finding(RuleInput input, Epochs epochs, int last, List<AccessPointFate> found) {
 		List<String> names = found.stream().map(AccessPointFate::address).toList();
 		long replaced = found.stream().filter(fate -> fate.fate() == Fate.REPLACED).count();
-		String message = String.format(Locale.ROOT, "%s of %s, heard %s %s, %s %s: %s.%s",
-				Count.of(names.size(), "access point"), input.unit(),
+		String message = String.format(Locale.ROOT, Messages.TurnoverRule_ofHeard,
+				Count.of(names.size(), Messages.TurnoverRule_accessPoint), input.unit(),
 				vanished ? "until" : "from",
 				vanished ? epochs.all().get(last - 1).last() : epochs.all().get(last).first(),
 				names.size() == 1 ? "was" : "were",
-				vanished ? "not heard since, at places surveyed both times"
-						: "not heard before, at places surveyed both times",
+				vanished ? Messages.TurnoverRule_notHeardSinceAtPlaces
+						: Messages.TurnoverRule_notHeardBeforeAtPlaces,
 				RuleWords.list(names),
 				replaced == 0 ? ""
-						: " For " + replaced + " of them, another one is heard in the same place: see the timeline.");
+						: Words.bind(Messages.TurnoverRule_forOfThemAnotherOne, replaced));
 		Finding.Builder finding = Finding.of(this).message(message)
 				.about(names.stream().map(Subject.OfAccessPoint::new).toList())
-				.about(input.map().siteNamed(input.unit())).figure("access points", names.size(), "");
+				.about(input.map().siteNamed(input.unit()))
+				.figure(Messages.TurnoverRule_accessPoints, names.size(), "");
 		return vanished ? finding.remedy(dropped(input, names)).build() : finding.build();
 	}
 
@@ -99,6 +101,6 @@ public final class TurnoverRule extends DescribedRule {
 				readings.add(new Remedy.Reading(map.sampleId(heard.sample(a, i)), name));
 			}
 		}
-		return new Remedy.DropReadings(readings, "gone since the last survey");
+		return new Remedy.DropReadings(readings, Messages.TurnoverRule_goneSinceTheLastSurvey);
 	}
 }

@@ -10,8 +10,8 @@ import org.cairnfield.curation.rules.Threshold;
 /** Which access points of a unit come and go within a survey: left to {@link HotspotRule} by the other rules. */
 final class Walking {
 
-	private static final Threshold MOST = new Threshold("share of neighbours that missed it, enough by itself", 0.5,
-			standard("more than half"));
+	private static final Threshold MOST = new Threshold(Messages.Walking_shareOfNeighboursThatMissed, 0.5,
+			standard(Messages.Walking_moreThanHalf));
 
 	/** The numbers that it goes by. */
 	static final List<Threshold> THRESHOLDS = Threshold.all(List.of(MOST), Absences.THRESHOLDS);

@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.cairnfield.core.geometry.Polygon;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.rules.DescribedRule;
 import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.curation.rules.RuleOutcome;
@@ -31,19 +32,22 @@ import org.cairnfield.model.values.Count;
  */
 public final class CoverageGapRule extends DescribedRule {
 
-	public static final Parameter METRES = Parameter.number("within-metres", "a sample should be within", 6, 0.5, 200,
+	public static final Parameter METRES = Parameter.number("within-metres",
+			Messages.CoverageGapRule_aSampleShouldBeWithin, 6, 0.5, 200,
 			"m",
-			onCampuses("3 finds the same, 12 none of three"));
-	public static final Parameter CELL = Parameter.number("cell-metres", "side of a cell", 2, 0.25, 20, "m",
-			onCampuses("1 and 4 find all three planted"));
-	public static final Parameter AREA = Parameter.number("least-area", "smallest gap that is reported", 12, 0, 10_000,
-			"m²", onCampuses("6 finds the same, 24 two of three"));
+			onCampuses(Messages.CoverageGapRule_3FindsTheSame12));
+	public static final Parameter CELL = Parameter.number("cell-metres", Messages.CoverageGapRule_sideOfACell, 2, 0.25,
+			20, "m",
+			onCampuses(Messages.CoverageGapRule_1And4FindAll));
+	public static final Parameter AREA = Parameter.number("least-area",
+			Messages.CoverageGapRule_smallestGapThatIsReported, 12, 0, 10_000,
+			"m²", onCampuses(Messages.CoverageGapRule_6FindsTheSame24));
 
 	private static final int MOST_CELLS = 4_000_000;
 
 	public CoverageGapRule() {
-		super("coverage-gap", "Parts of a floor without samples",
-				"Where nobody measured, a device is placed at the edge of the gap, up to its whole width off.",
+		super("coverage-gap", Messages.CoverageGapRule_partsOfAFloorWithout,
+				Messages.CoverageGapRule_whereNobodyMeasuredADevice,
 				Severity.WARNING, Topic.COVERAGE, RuleScope.FLOOR, METRES, CELL, AREA);
 	}
 
@@ -56,13 +60,14 @@ public final class CoverageGapRule extends DescribedRule {
 		Optional<Polygon> known = map.floor(site, level).flatMap(FloorPlan::outline);
 		Polygon outline = known.orElseGet(() -> around(radio));
 		if (outline == null) {
-			return RuleOutcome.notApplicable("samples of " + input.unit() + " lie on one line, and it has no outline");
+			return RuleOutcome.notApplicable(Words.bind(Messages.CoverageGapRule_samplesOfLieOnOne, input.unit()));
 		}
 		double side = settings.of(CELL);
 		double[] bounds = outline.bounds();
 		double cells = (bounds[2] - bounds[0]) / side * ((bounds[3] - bounds[1]) / side);
 		if (!(cells < MOST_CELLS)) {
-			return RuleOutcome.notApplicable(input.unit() + " is too large for cells of " + RuleWords.metres(side));
+			return RuleOutcome.notApplicable(
+					Words.bind(Messages.CoverageGapRule_isTooLargeForCells, input.unit(), RuleWords.metres(side)));
 		}
 		List<List<int[]>> gaps = new Cells(radio, outline, side, settings.of(METRES)).gaps();
 		gaps.removeIf(gap -> gap.size() * side * side < settings.of(AREA));
@@ -105,11 +110,10 @@ public final class CoverageGapRule extends DescribedRule {
 		}
 		double area = gap.size() * side * side;
 		String message = outlined
-				? String.format(Locale.ROOT, "About %.0f m² of %s around %s lie farther than %s from any sample.", area,
+				? String.format(Locale.ROOT, Messages.CoverageGapRule_aboutMOfAroundLie, area,
 						input.unit(), RuleWords.place(x, y), RuleWords.metres(settings.of(METRES)))
 				: String.format(Locale.ROOT,
-						"About %.0f m² between the samples of %s, in %s, lie farther than %s from any; the floor has no"
-								+ " outline to say what of that is floor.",
+						Messages.CoverageGapRule_aboutMBetweenTheSamples,
 						area, input.unit(), Count.of(gaps, "part"), RuleWords.metres(settings.of(METRES)));
 		return Finding.of(this).severity(outlined ? Severity.WARNING : Severity.NOTE).message(message).about(cells)
 				.figure("area", area, "m²").figure("parts", gaps, "").figure("x", x, "m").figure("y", y, "m").build();

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import org.cairnfield.core.stats.Median;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.rules.DescribedRule;
 import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.curation.rules.RuleOutcome;
@@ -33,21 +34,25 @@ import org.cairnfield.model.values.Count;
  */
 public final class DeviceOffsetRule extends DescribedRule {
 
-	public static final Parameter METRES = Parameter.number("same-place-metres", "taken for the same place", 1.5, 0, 20,
+	public static final Parameter METRES = Parameter.number("same-place-metres",
+			Messages.DeviceOffsetRule_takenForTheSamePlace, 1.5, 0, 20,
 			"m",
-			onCampuses("3 finds the same, 0.75 none of three"));
-	public static final Parameter LEAST = Parameter.number("least-db", "offset from which it is reported", 3, 0.5, 30,
+			onCampuses(Messages.DeviceOffsetRule_3FindsTheSame0));
+	public static final Parameter LEAST = Parameter.number("least-db", Messages.DeviceOffsetRule_offsetFromWhichItIs, 3,
+			0.5, 30,
 			"dB",
-			onCampuses("1.5 and 6 find the same"));
-	public static final Parameter PLACES = Parameter.count("fewest-places", "places where both stood", 10, 3, 10_000,
-			onCampuses("5 and 20 find the same"));
+			onCampuses(Messages.DeviceOffsetRule_15And6Find));
+	public static final Parameter PLACES = Parameter.count("fewest-places",
+			Messages.DeviceOffsetRule_placesWhereBothStood, 10, 3, 10_000,
+			onCampuses(Messages.DeviceOffsetRule_5And20FindThe));
 
-	private static final Threshold NORMAL_95 = new Threshold("standard deviations to either side", 1.96,
-			standard("95 % of the normal distribution"));
+	private static final Threshold NORMAL_95 = new Threshold(Messages.DeviceOffsetRule_standardDeviationsToEitherSide,
+			1.96,
+			standard(Messages.DeviceOffsetRule_95OfTheNormalDistribution));
 
 	public DeviceOffsetRule() {
-		super("device-offset", "A device that reads too high or too low",
-				"Readings of two devices some dB apart look like different places; a known offset is taken out.",
+		super("device-offset", Messages.DeviceOffsetRule_aDeviceThatReadsToo,
+				Messages.DeviceOffsetRule_readingsOfTwoDevicesSome,
 				Severity.WARNING, Topic.DEVICE, RuleScope.ARCHIVE, METRES, LEAST, PLACES);
 	}
 
@@ -72,12 +77,12 @@ public final class DeviceOffsetRule extends DescribedRule {
 			}
 		}
 		if (present < 2) {
-			return RuleOutcome.notApplicable("samples are not of two devices");
+			return RuleOutcome.notApplicable(Messages.DeviceOffsetRule_samplesAreNotOfTwo);
 		}
 		findings.sort(Comparator.comparing(f -> f.subjects().get(0).label()));
 		return compared ? RuleOutcome.found(findings)
-				: RuleOutcome.notApplicable("no two devices stood at " + settings.countOf(PLACES) + " places within "
-						+ RuleWords.metres(settings.of(METRES)) + " of one another");
+				: RuleOutcome.notApplicable(Words.bind(Messages.DeviceOffsetRule_noTwoDevicesStoodAt,
+						settings.countOf(PLACES), RuleWords.metres(settings.of(METRES))));
 	}
 
 	private void look(SurveyedMap map, Settings settings, int device, int reference, double[] differences,
@@ -99,9 +104,9 @@ public final class DeviceOffsetRule extends DescribedRule {
 		double known = map.offsetDb(device);
 		double whole = Math.round((known + offsetDb) * 10) / 10.0;
 		String message = String.format(Locale.ROOT,
-				"%s reads %.1f dB %s than %s at %s where both stood (95 %% interval %.1f … %.1f dB)%s.", name,
+				Messages.DeviceOffsetRule_readsDbThanAtWhere, name,
 				Math.abs(offsetDb), offsetDb > 0 ? "more" : "less", than, Count.of(n, "place"), low, high,
-				known == 0 ? "" : String.format(Locale.ROOT, ", beyond the %.1f dB already taken out", known));
+				known == 0 ? "" : String.format(Locale.ROOT, Messages.DeviceOffsetRule_beyondTheDbAlreadyTaken, known));
 		findings.add(Finding.of(this).message(message).about(map.deviceNamed(name))
 				.beside(List.of(map.deviceNamed(than))).figure("offset", offsetDb, "dB").figure("low", low, "dB")
 				.figure("high", high, "dB").figure("places", n, "")

@@ -15,10 +15,12 @@ import org.cairnfield.curation.rules.Threshold;
  */
 public final class DeviceDifferences {
 
-	private static final Threshold STRONG_DBM = new Threshold("mean level from which devices are compared", -75, "dBm",
-			judged("well above what is cut off, which would hide part of the difference"));
-	private static final Threshold FEWEST_SHARED = new Threshold("access points that both heard at a place", 2,
-			judged("a middle of one is that one"));
+	private static final Threshold STRONG_DBM = new Threshold(Messages.DeviceDifferences_meanLevelFromWhichDevices, -75,
+			"dBm",
+			judged(Messages.DeviceDifferences_wellAboveWhatIsCut));
+	private static final Threshold FEWEST_SHARED = new Threshold(Messages.DeviceDifferences_accessPointsThatBothHeard,
+			2,
+			judged(Messages.DeviceDifferences_aMiddleOfOneIs));
 
 	/** The numbers that it goes by. */
 	public static final List<Threshold> THRESHOLDS = Threshold.all(List.of(STRONG_DBM, FEWEST_SHARED),

@@ -19,9 +19,9 @@ import org.cairnfield.curation.rules.Threshold;
  */
 public final class Epochs {
 
-	private static final Threshold SAME_CAMPAIGN_DAYS = new Threshold("days without a survey within one campaign", 21,
+	private static final Threshold SAME_CAMPAIGN_DAYS = new Threshold(Messages.Epochs_daysWithoutASurveyWithin, 21,
 			"days",
-			judged("three weeks"));
+			judged(Messages.Epochs_threeWeeks));
 
 	/** The numbers that it goes by. */
 	public static final List<Threshold> THRESHOLDS = List.of(SAME_CAMPAIGN_DAYS);

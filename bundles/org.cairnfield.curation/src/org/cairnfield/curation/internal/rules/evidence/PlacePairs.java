@@ -11,8 +11,8 @@ import org.cairnfield.curation.rules.Threshold;
 /** Finds for a spot the nearest one of another kind on its floor: places that two surveys or devices share. */
 public final class PlacePairs {
 
-	private static final Threshold LOOKED_AT = new Threshold("spots around a place that are looked through", 24,
-			judged("enough to find another survey or device there"));
+	private static final Threshold LOOKED_AT = new Threshold(Messages.PlacePairs_spotsAroundAPlaceThat, 24,
+			judged(Messages.PlacePairs_enoughToFindAnotherSurvey));
 
 	/** The numbers that it goes by. */
 	public static final List<Threshold> THRESHOLDS = List.of(LOOKED_AT);

@@ -27,11 +27,13 @@ public final class SignalNeighbours {
 	/** How many are kept of each sample. */
 	public static final int KEPT = 24;
 
-	private static final Threshold SAME_PLACE_METRES = new Threshold("taken for the same place, to level devices", 2.5,
+	private static final Threshold SAME_PLACE_METRES = new Threshold(Messages.SignalNeighbours_takenForTheSamePlace,
+			2.5,
 			"m",
-			judged("about the distance between places of a survey"));
-	private static final Threshold FEWEST_PLACES = new Threshold("places from which devices are levelled", 10,
-			judged("a middle of fewer moves too much"));
+			judged(Messages.SignalNeighbours_aboutTheDistanceBetweenPlaces));
+	private static final Threshold FEWEST_PLACES = new Threshold(Messages.SignalNeighbours_placesFromWhichDevicesAre,
+			10,
+			judged(Messages.SignalNeighbours_aMiddleOfFewerMoves));
 
 	/** The numbers that it goes by. */
 	public static final List<Threshold> THRESHOLDS = Threshold.all(List.of(SAME_PLACE_METRES, FEWEST_PLACES),

@@ -17,12 +17,13 @@ import org.cairnfield.curation.rules.Threshold;
  */
 final class FloorVotes {
 
-	static final Threshold VOTERS = new Threshold("neighbours in signal space that are asked", 7,
-			judged("odd, and enough for six to one"));
-	private static final Threshold MAJORITY = new Threshold("votes for another floor by which a sample loses its say",
+	static final Threshold VOTERS = new Threshold(Messages.FloorVotes_neighboursInSignalSpaceThat, 7,
+			judged(Messages.FloorVotes_oddAndEnoughForSix));
+	private static final Threshold MAJORITY = new Threshold(Messages.FloorVotes_votesForAnotherFloorBy,
 			4,
-			standard("more than half of seven"));
-	private static final Threshold ROUNDS = new Threshold("rounds of judging at most", 20, judged("bounds the work"));
+			standard(Messages.FloorVotes_moreThanHalfOfSeven));
+	private static final Threshold ROUNDS = new Threshold(Messages.FloorVotes_roundsOfJudgingAtMost, 20,
+			judged(Messages.FloorVotes_boundsTheWork));
 
 	/** The numbers that it goes by. */
 	static final List<Threshold> THRESHOLDS = List.of(VOTERS, MAJORITY, ROUNDS);

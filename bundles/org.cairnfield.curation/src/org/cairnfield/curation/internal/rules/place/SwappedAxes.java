@@ -22,23 +22,25 @@ import org.cairnfield.curation.internal.rules.evidence.Sequence;
  */
 final class SwappedAxes {
 
-	private static final Threshold VOTERS = new Threshold("neighbours in signal space that are asked", 5,
-			judged("few enough to be near, enough for a middle"));
-	private static final Threshold FEWEST_VOTERS = new Threshold("of them at least", 3, judged("a majority of five"));
-	private static final Threshold ROUNDS = new Threshold("rounds of judging at most", 20, judged("bounds the work"));
-	private static final Threshold LONGEST_GAP = new Threshold("samples between two of one run", 15,
-			judged("a stretch of a walk"));
+	private static final Threshold VOTERS = new Threshold(Messages.SwappedAxes_neighboursInSignalSpaceThat, 5,
+			judged(Messages.SwappedAxes_fewEnoughToBeNear));
+	private static final Threshold FEWEST_VOTERS = new Threshold(Messages.SwappedAxes_ofThemAtLeast, 3,
+			judged(Messages.SwappedAxes_aMajorityOfFive));
+	private static final Threshold ROUNDS = new Threshold(Messages.SwappedAxes_roundsOfJudgingAtMost, 20,
+			judged(Messages.SwappedAxes_boundsTheWork));
+	private static final Threshold LONGEST_GAP = new Threshold(Messages.SwappedAxes_samplesBetweenTwoOfOne, 15,
+			judged(Messages.SwappedAxes_aStretchOfAWalk));
 	private static final Threshold FILL_METRES = new Threshold(
-			"a sample joins its run unless exchanging takes it farther off by", 2, "m",
-			judged("less than the distance between places"));
-	private static final Threshold LONGEST_STEP = new Threshold("steps in a run, in times the usual", 1.5,
-			judged("between one place and the next but one"));
-	private static final Threshold MISFIT = new Threshold("as noted, farther off than usual by, times", 2.5,
-			judged("beyond what is usual on a site"));
-	private static final Threshold FIT = new Threshold("exchanged, farther off than usual by at most, times", 2,
-			judged("as usual on a site"));
-	private static final Threshold UNLIKE = new Threshold("how many times less alike those around the place are", 1.3,
-			judged("as for wrong-floor"));
+			Messages.SwappedAxes_aSampleJoinsItsRun, 2, "m",
+			judged(Messages.SwappedAxes_lessThanTheDistanceBetween));
+	private static final Threshold LONGEST_STEP = new Threshold(Messages.SwappedAxes_stepsInARunIn, 1.5,
+			judged(Messages.SwappedAxes_betweenOnePlaceAndThe));
+	private static final Threshold MISFIT = new Threshold(Messages.SwappedAxes_asNotedFartherOffThan, 2.5,
+			judged(Messages.SwappedAxes_beyondWhatIsUsualOn));
+	private static final Threshold FIT = new Threshold(Messages.SwappedAxes_exchangedFartherOffThanUsual, 2,
+			judged(Messages.SwappedAxes_asUsualOnASite));
+	private static final Threshold UNLIKE = new Threshold(Messages.SwappedAxes_howManyTimesLessAlike, 1.3,
+			judged(Messages.SwappedAxes_asForWrongFloor));
 
 	/** The numbers that it goes by. */
 	static final List<Threshold> THRESHOLDS = List.of(VOTERS, FEWEST_VOTERS, ROUNDS, LONGEST_GAP, FILL_METRES,

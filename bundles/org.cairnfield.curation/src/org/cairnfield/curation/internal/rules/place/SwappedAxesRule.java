@@ -30,15 +30,17 @@ import org.cairnfield.model.values.Count;
  */
 public final class SwappedAxesRule extends DescribedRule {
 
-	public static final Parameter GAIN = Parameter.number("gain-metres", "how much nearer its neighbours must be", 4, 1,
+	public static final Parameter GAIN = Parameter.number("gain-metres",
+			Messages.SwappedAxesRule_howMuchNearerItsNeighbours, 4, 1,
 			50,
-			"m", onCampuses("2 and 8 find the same"));
-	public static final Parameter FEWEST = Parameter.count("fewest-places", "places in a row", 3, 1, 1000,
-			onCampuses("2 and 6 find the same"));
+			"m", onCampuses(Messages.SwappedAxesRule_2And8FindThe));
+	public static final Parameter FEWEST = Parameter.count("fewest-places", Messages.SwappedAxesRule_placesInARow, 3, 1,
+			1000,
+			onCampuses(Messages.SwappedAxesRule_2And6FindThe));
 
 	public SwappedAxesRule() {
-		super("swapped-axes", "x and y exchanged",
-				"A stretch noted with x and y exchanged puts whole corridors in the wrong part of the floor.",
+		super("swapped-axes", Messages.SwappedAxesRule_xAndYExchanged,
+				Messages.SwappedAxesRule_aStretchNotedWithX,
 				Severity.ERROR,
 				Topic.SAMPLE, RuleScope.SITE, GAIN, FEWEST);
 	}
@@ -69,13 +71,12 @@ public final class SwappedAxesRule extends DescribedRule {
 		double exchanged = Median.of(group.exchanged());
 		String survey = map.surveys().get(map.survey(samples[0])).id();
 		String message = String.format(Locale.ROOT,
-				"%s in a row of %s on floor %d, %s to %s: samples that hear the same lie %s from where they are noted, and"
-						+ " %s with x and y exchanged.",
+				Messages.SwappedAxesRule_inARowOfOn,
 				Count.of(samples.length, "sample"), survey, map.map().floor(samples[0]), map.sampleId(samples[0]),
 				map.sampleId(samples[samples.length - 1]), RuleWords.metres(asNoted), RuleWords.metres(exchanged));
 		return Finding.of(this).message(message).about(map.subjects(samples))
 				.beside(List.of(new Subject.OfSurvey(survey))).figure("samples", samples.length, "")
-				.figure("as noted", asNoted, "m").figure("exchanged", exchanged, "m")
+				.figure(Messages.SwappedAxesRule_asNoted, asNoted, "m").figure("exchanged", exchanged, "m")
 				.remedy(new Remedy.SwapAxes(map.ids(samples))).build();
 	}
 }

@@ -19,16 +19,16 @@ import org.cairnfield.curation.internal.rules.evidence.Spots;
  */
 final class Unlikeness {
 
-	private static final Threshold LOOKED_AT = new Threshold("spots around a place that are looked through", 16,
-			judged("enough to find five of other places"));
-	private static final Threshold AROUND = new Threshold("spots around a place that are compared", 5,
-			judged("few enough to be near, enough for a middle"));
-	private static final Threshold ALIKE = new Threshold("neighbours in signal space that are compared", 5,
-			judged("as many as around the place"));
-	private static final Threshold FLOOR_DBM = new Threshold("level at which values begin", -96, "dBm",
-			judged("about the weakest that handsets report"));
-	private static final Threshold LEAST_DB = new Threshold("difference that counts as none", 1, "dB",
-			standard("levels come in whole dB"));
+	private static final Threshold LOOKED_AT = new Threshold(Messages.Unlikeness_spotsAroundAPlaceThat, 16,
+			judged(Messages.Unlikeness_enoughToFindFiveOf));
+	private static final Threshold AROUND = new Threshold(Messages.Unlikeness_spotsAroundAPlaceThat2, 5,
+			judged(Messages.Unlikeness_fewEnoughToBeNear));
+	private static final Threshold ALIKE = new Threshold(Messages.Unlikeness_neighboursInSignalSpaceThat, 5,
+			judged(Messages.Unlikeness_asManyAsAroundThe));
+	private static final Threshold FLOOR_DBM = new Threshold(Messages.Unlikeness_levelAtWhichValuesBegin, -96, "dBm",
+			judged(Messages.Unlikeness_aboutTheWeakestThatHandsets));
+	private static final Threshold LEAST_DB = new Threshold(Messages.Unlikeness_differenceThatCountsAsNone, 1, "dB",
+			standard(Messages.Unlikeness_levelsComeInWholeDb));
 
 	/** The numbers that it goes by. */
 	static final List<Threshold> THRESHOLDS = List.of(LOOKED_AT, AROUND, ALIKE, FLOOR_DBM, LEAST_DB);

@@ -11,6 +11,7 @@ import java.util.stream.IntStream;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.stats.Median;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.rules.DescribedRule;
 import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.curation.rules.RuleOutcome;
@@ -32,24 +33,28 @@ import org.cairnfield.model.values.Count;
 /** Samples that hear what another floor hears. A floor between takes some 14 dB (ITU-R P.1238, office, 2.4 GHz). */
 public final class WrongFloorRule extends DescribedRule {
 
-	public static final Parameter LEAST = Parameter.count("least-votes", "of 7 neighbours that agree on another floor",
+	/** The figure that grows with the fault; findings of planted faults are compared by it. */
+	public static final String STRENGTH = Messages.WrongFloorRule_lessAlike;
+
+	public static final Parameter LEAST = Parameter.count("least-votes", Messages.WrongFloorRule_of7NeighboursThatAgree,
 			6, 4,
-			7, onCampuses("4 gives a precision of 0.97, 6 of 0.99, 7 finds 0.83 instead of 0.92"));
-	public static final Parameter OWN = Parameter.count("most-own-votes", "of them on the sample's own floor", 1, 0, 3,
-			onCampuses("2 finds the same, 0 finds 0.89 instead of 0.92"));
+			7, onCampuses(Messages.WrongFloorRule_4GivesAPrecisionOf));
+	public static final Parameter OWN = Parameter.count("most-own-votes", Messages.WrongFloorRule_ofThemOnTheSample, 1,
+			0, 3,
+			onCampuses(Messages.WrongFloorRule_2FindsTheSame0));
 
 	public static final Parameter RATIO = Parameter.number("unlike",
-			"how many times less alike those around it on its own floor are", 1.3, 1, 10, "",
-			onCampuses("1 gives a precision of 0.98, 1.3 of 0.99, 2.6 finds 0.16 instead of 0.92"));
+			Messages.WrongFloorRule_howManyTimesLessAlike, 1.3, 1, 10, "",
+			onCampuses(Messages.WrongFloorRule_1GivesAPrecisionOf));
 
-	private static final Threshold GAP = new Threshold("sound samples that a run may hold", 2,
-			judged("one or two strays do not end a run"));
-	private static final Threshold FEWEST_HEARD = new Threshold("access points that a sample must hear", 5,
-			judged("fewer do not tell floors apart"));
+	private static final Threshold GAP = new Threshold(Messages.WrongFloorRule_soundSamplesThatARun, 2,
+			judged(Messages.WrongFloorRule_oneOrTwoStraysDo));
+	private static final Threshold FEWEST_HEARD = new Threshold(Messages.WrongFloorRule_accessPointsThatASample, 5,
+			judged(Messages.WrongFloorRule_fewerDoNotTellFloors));
 
 	public WrongFloorRule() {
-		super("wrong-floor", "Floor contradicted by what was heard",
-				"A sample on the wrong floor sends people up the wrong stairs, and pulls its neighbours' votes along.",
+		super("wrong-floor", Messages.WrongFloorRule_floorContradictedByWhatWas,
+				Messages.WrongFloorRule_aSampleOnTheWrong,
 				Severity.ERROR, Topic.SAMPLE, RuleScope.SITE, LEAST, OWN, RATIO);
 	}
 
@@ -68,7 +73,7 @@ public final class WrongFloorRule extends DescribedRule {
 	public RuleOutcome check(RuleInput input, Settings settings, Workers workers) {
 		SurveyedMap map = input.map();
 		if (map.size() > 0 && IntStream.range(0, map.size()).map(map.map()::floor).distinct().count() < 2) {
-			return RuleOutcome.notApplicable("all samples of " + input.unit() + " are on one floor");
+			return RuleOutcome.notApplicable(Words.bind(Messages.WrongFloorRule_allSamplesOfAreOn, input.unit()));
 		}
 		FloorVotes votes = new FloorVotes(input, workers);
 		Unlikeness unlikeness = new Unlikeness(input, votes.voters());
@@ -122,13 +127,15 @@ public final class WrongFloorRule extends DescribedRule {
 		int floor = votes.winner(run[0]);
 		String survey = map.surveys().get(map.survey(run[0])).id();
 		String message = String.format(Locale.ROOT,
-				"%s of %s noted on floor %d %s what floor %d hears: %d of their %d nearest in signal are there. %s.",
+				Messages.WrongFloorRule_ofNotedOnFloorWhat,
 				Count.of(run.length, "sample"), survey, map.map().floor(run[0]), run.length == 1 ? "hears" : "hear",
 				floor, away, cast, RuleWords.list(map.ids(run)));
 		return Finding.of(this).message(message).about(map.subjects(run)).beside(List.of(new Subject.OfSurvey(survey)))
-				.figure("samples", run.length, "").figure("votes for floor " + floor, away, "")
+				.figure("samples", run.length, "")
+				.figure(Words.bind(Messages.WrongFloorRule_votesForFloor, floor), away, "")
 				.figure("votes", cast, "")
-				.figure("less alike", unlike(unlikeness, run), "").remedy(new Remedy.SetFloor(map.ids(run), floor))
+				.figure(STRENGTH, unlike(unlikeness, run), "")
+				.remedy(new Remedy.SetFloor(map.ids(run), floor))
 				.build();
 	}
 }

@@ -14,6 +14,7 @@ import java.util.stream.IntStream;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.stats.Median;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.rules.DescribedRule;
 import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.curation.rules.RuleOutcome;
@@ -41,30 +42,35 @@ import org.cairnfield.model.values.Count;
  */
 public final class WrongPlaceRule extends DescribedRule {
 
-	public static final Parameter LEAST = Parameter.number("least-metres", "distance to its neighbours, at least", 10,
-			1, 500,
-			"m", onCampuses("5 finds the same, 20 finds 0.61 of them instead of 0.80"));
-	public static final Parameter TIMES = Parameter.number("times-usual", "times the site's usual distance, at least",
-			2.5, 1,
-			50, "", onCampuses("1.25 finds the same, 5 finds 0.57 instead of 0.80"));
-	public static final Parameter RATIO = Parameter.number("unlike",
-			"how many times less alike those around the place are",
-			1.5, 1, 10, "", onCampuses("1 gives a precision of 0.93, 1.5 of 0.96, 3 finds 0.24 instead of 0.80"));
+	/** The figure that grows with the fault; findings of planted faults are compared by it. */
+	public static final String STRENGTH = Messages.WrongPlaceRule_lessAlike;
 
-	private static final Threshold FEWEST_HEARD = new Threshold("access points that a sample must hear", 5,
-			judged("fewer do not tell places apart"));
-	private static final Threshold GAP = new Threshold("sound samples that a run may hold", 1,
-			judged("one stray does not end a run"));
-	private static final Threshold SUPPORT_METRES = new Threshold("a neighbour so near speaks for the place", 3, "m",
-			judged("about the distance between places of a survey"));
-	private static final Threshold VOTERS = new Threshold("neighbours in signal space that are asked", 5,
-			judged("few enough to be near, enough for a middle"));
-	private static final Threshold FEWEST_VOTERS = new Threshold("of them at least", 4,
-			judged("a majority of five, and one to spare"));
+	public static final Parameter LEAST = Parameter.number("least-metres",
+			Messages.WrongPlaceRule_distanceToItsNeighboursAt, 10,
+			1, 500,
+			"m", onCampuses(Messages.WrongPlaceRule_5FindsTheSame20));
+	public static final Parameter TIMES = Parameter.number("times-usual", Messages.WrongPlaceRule_timesTheSiteSUsual,
+			2.5, 1,
+			50, "", onCampuses(Messages.WrongPlaceRule_125FindsTheSame));
+	public static final Parameter RATIO = Parameter.number("unlike",
+			Messages.WrongPlaceRule_howManyTimesLessAlike,
+			1.5, 1, 10, "", onCampuses(Messages.WrongPlaceRule_1GivesAPrecisionOf));
+
+	private static final Threshold FEWEST_HEARD = new Threshold(Messages.WrongPlaceRule_accessPointsThatASample, 5,
+			judged(Messages.WrongPlaceRule_fewerDoNotTellPlaces));
+	private static final Threshold GAP = new Threshold(Messages.WrongPlaceRule_soundSamplesThatARun, 1,
+			judged(Messages.WrongPlaceRule_oneStrayDoesNotEnd));
+	private static final Threshold SUPPORT_METRES = new Threshold(Messages.WrongPlaceRule_aNeighbourSoNearSpeaks, 3,
+			"m",
+			judged(Messages.WrongPlaceRule_aboutTheDistanceBetweenPlaces));
+	private static final Threshold VOTERS = new Threshold(Messages.WrongPlaceRule_neighboursInSignalSpaceThat, 5,
+			judged(Messages.WrongPlaceRule_fewEnoughToBeNear));
+	private static final Threshold FEWEST_VOTERS = new Threshold(Messages.WrongPlaceRule_ofThemAtLeast, 4,
+			judged(Messages.WrongPlaceRule_aMajorityOfFiveAnd));
 
 	public WrongPlaceRule() {
-		super("wrong-place", "Place contradicted by what was heard",
-				"A sample noted at the wrong place sends every device there that hears what it hears.", Severity.ERROR,
+		super("wrong-place", Messages.WrongPlaceRule_placeContradictedByWhatWas,
+				Messages.WrongPlaceRule_aSampleNotedAtThe, Severity.ERROR,
 				Topic.SAMPLE, RuleScope.SITE, LEAST, TIMES, RATIO);
 	}
 
@@ -95,7 +101,7 @@ public final class WrongPlaceRule extends DescribedRule {
 			}
 		}
 		if (all.size() == 0) {
-			return RuleOutcome.notApplicable("no sample of " + input.unit() + " has enough neighbours in signal space");
+			return RuleOutcome.notApplicable(Words.bind(Messages.WrongPlaceRule_noSampleOfHasEnough, input.unit()));
 		}
 		double usual = Median.of(all.toArray());
 		double limit = Math.max(settings.of(LEAST), settings.of(TIMES) * usual);
@@ -172,19 +178,20 @@ public final class WrongPlaceRule extends DescribedRule {
 		double far = Median.of(pick(metres, run));
 		double unlike = Median.of(pick(ratio, run));
 		String where = run.length == 1
-				? map.sampleId(run[0]) + " of " + survey + " is noted at "
-						+ RuleWords.place(map.map().x(run[0]), map.map().y(run[0]))
-				: Count.of(run.length, "sample") + " of " + survey + ", " + map.sampleId(run[0]) + " to "
-						+ map.sampleId(run[run.length - 1]) + ", are noted";
+				? Words.bind(Messages.WrongPlaceRule_ofIsNotedAt, map.sampleId(run[0]), survey,
+						RuleWords.place(map.map().x(run[0]), map.map().y(run[0])))
+				: Words.bind(Messages.WrongPlaceRule_ofToAreNoted, Count.of(run.length, "sample"), survey,
+						map.sampleId(run[0]), map.sampleId(run[run.length - 1]));
 		String message = String.format(Locale.ROOT,
-				"%s on floor %d; the samples that hear most alike lie %s away (usual here: %s), and those around are %.1f"
-						+ " times less alike.",
+				Messages.WrongPlaceRule_onFloorTheSamplesThat,
 				where, map.map().floor(run[0]), RuleWords.metres(far), RuleWords.metres(usual), unlike);
 		return Finding.of(this).message(message).about(map.subjects(run)).beside(List.of(new Subject.OfSurvey(survey)))
-				.figure("samples", run.length, "").figure("distance to neighbours", far, "m")
-				.figure("spread of neighbours", Median.of(pick(spread, run)), "m").figure("usual distance", usual, "m")
-				.figure("less alike", unlike, "")
-				.remedy(new Remedy.SetAsideSamples(map.ids(run), "place contradicted by what was heard")).build();
+				.figure("samples", run.length, "").figure(Messages.WrongPlaceRule_distanceToNeighbours, far, "m")
+				.figure(Messages.WrongPlaceRule_spreadOfNeighbours, Median.of(pick(spread, run)), "m")
+				.figure(Messages.WrongPlaceRule_usualDistance, usual, "m")
+				.figure(STRENGTH, unlike, "")
+				.remedy(new Remedy.SetAsideSamples(map.ids(run), Messages.WrongPlaceRule_placeContradictedByWhatWas2))
+				.build();
 	}
 
 	private static double[] pick(double[] values, int[] samples) {

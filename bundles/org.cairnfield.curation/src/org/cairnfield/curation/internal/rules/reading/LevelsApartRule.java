@@ -30,21 +30,21 @@ import org.cairnfield.model.values.Count;
  */
 public final class LevelsApartRule extends DescribedRule {
 
-	public static final Parameter APART = Parameter.number("apart-db", "from lowest to highest level at a place", 30,
+	public static final Parameter APART = Parameter.number("apart-db",
+			Messages.LevelsApartRule_fromLowestToHighestLevel, 30,
 			10,
 			100, "dB",
 			measured(
-					"a factor of a thousand in power; on simulated campuses 15 names twice as many, 60 misses all of 24"));
+					Messages.LevelsApartRule_aFactorOfAThousand));
 	public static final Parameter SEVERAL = Parameter.count("stray-readings",
-			"readings of a sample that stray, from which it belongs elsewhere",
+			Messages.LevelsApartRule_readingsOfASampleThat,
 			2, 1, 100,
 			measured(
-					"samples with one stray reading set aside made three buildings 0.01 m worse, those with two made none of eleven maps worse"));
+					Messages.LevelsApartRule_samplesWithOneStrayReading));
 
 	public LevelsApartRule() {
-		super("levels-apart", "Contradictory levels at one place",
-				"Two levels thirty dB apart cannot both describe the place. A sample that strays at several access points belongs"
-						+ " elsewhere; where a single level strays, the address may be used by two senders.",
+		super("levels-apart", Messages.LevelsApartRule_contradictoryLevelsAtOnePlace,
+				Messages.LevelsApartRule_twoLevelsThirtyDbApart,
 				Severity.WARNING, Topic.READING, RuleScope.SURVEY, APART, SEVERAL);
 	}
 
@@ -64,8 +64,7 @@ public final class LevelsApartRule extends DescribedRule {
 	private Finding samples(RuleInput input, Settings settings, StrayReadings strays) {
 		int[] samples = strays.samples().stream().mapToInt(Integer::intValue).toArray();
 		String message = String.format(Locale.ROOT,
-				"In %s, %s %s %s and more far from the levels of other samples by one device at one"
-						+ " place, where the levels are %s dB apart and more: %s.",
+				Messages.LevelsApartRule_inAndMoreFarFrom,
 				input.unit(), Count.of(samples.length, "sample"),
 				samples.length == 1 ? "has" : "have", Count.of(settings.countOf(SEVERAL), "reading"),
 				RuleWords.number(settings.of(APART)),
@@ -74,21 +73,22 @@ public final class LevelsApartRule extends DescribedRule {
 				.beside(List.of(new Subject.OfSurvey(input.unit())))
 				.figure("samples", samples.length, "").figure("places", strays.placesOfSamples(), "")
 				.remedy(new Remedy.SetAsideSamples(input.map().ids(samples),
-						"far from the other samples at the same place"))
+						Messages.LevelsApartRule_farFromTheOtherSamples))
 				.build();
 	}
 
 	private Finding single(RuleInput input, Settings settings, StrayReadings strays) {
 		Selected bad = strays.single();
 		String message = String.format(Locale.ROOT,
-				"In %s, %s at %s %s levels %s dB apart and more, by one device at one place; the most is %s.",
+				Messages.LevelsApartRule_inAtLevelsDbApart,
 				input.unit(),
-				Count.of(bad.addresses().size(), "access point"), Count.of(strays.otherPlaces(), "place"),
+				Count.of(bad.addresses().size(), Messages.LevelsApartRule_accessPoint),
+				Count.of(strays.otherPlaces(), "place"),
 				bad.addresses().size() == 1 ? "has" : "have", RuleWords.number(settings.of(APART)), strays.worst());
 		return Finding.of(this).severity(Severity.NOTE).message(message).about(new Subject.OfSurvey(input.unit()))
 				.about(bad.accessPoints())
 				.beside(bad.subjects()).figure("places", strays.otherPlaces(), "")
-				.figure("farthest apart", strays.worstDb(), "dB")
+				.figure(Messages.LevelsApartRule_farthestApart, strays.worstDb(), "dB")
 				.figure("readings", bad.size(), "").build();
 	}
 }

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.rules.DescribedRule;
 import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.curation.rules.RuleOutcome;
@@ -30,25 +31,27 @@ import org.cairnfield.model.values.Count;
  */
 public final class NotHeardCodeRule extends DescribedRule {
 
-	public static final Parameter TIMES = Parameter.number("times", "how many times as often as any level within 3 dB",
+	public static final Parameter TIMES = Parameter.number("times", Messages.NotHeardCodeRule_howManyTimesAsOften,
 			8,
-			2, 1000, "", onCampuses("4 and 16 find the same"));
-	public static final Parameter FEWEST = Parameter.count("fewest-readings", "readings at that level", 20, 2, 100_000,
-			onCampuses("10 and 40 find the same"));
-	public static final Parameter BELOW = Parameter.number("below-dbm", "levels looked at, beside 0 and -1 dBm", -92,
+			2, 1000, "", onCampuses(Messages.NotHeardCodeRule_4And16FindThe));
+	public static final Parameter FEWEST = Parameter.count("fewest-readings",
+			Messages.NotHeardCodeRule_readingsAtThatLevel, 20, 2, 100_000,
+			onCampuses(Messages.NotHeardCodeRule_10And40FindThe));
+	public static final Parameter BELOW = Parameter.number("below-dbm", Messages.NotHeardCodeRule_levelsLookedAtBeside0,
+			-92,
 			-120,
 			-80, "dBm", practice(
-					"-100, -105 and -110 are written for not heard; on simulated campuses -82 and -102 find the same"));
+					Messages.NotHeardCodeRule_100105And110Are));
 
-	private static final Threshold AROUND_DB = new Threshold("levels on either side that are compared", 3, "dB",
-			standard("noise in a receiver spreads levels over several dB"));
-	private static final Threshold FEWEST_ACCESS_POINTS = new Threshold("access points with the code", 3,
-			judged("one or two may be that weak"));
+	private static final Threshold AROUND_DB = new Threshold(Messages.NotHeardCodeRule_levelsOnEitherSideThat, 3, "dB",
+			standard(Messages.NotHeardCodeRule_noiseInAReceiverSpreads));
+	private static final Threshold FEWEST_ACCESS_POINTS = new Threshold(
+			Messages.NotHeardCodeRule_accessPointsWithTheCode, 3,
+			judged(Messages.NotHeardCodeRule_oneOrTwoMayBe));
 
 	public NotHeardCodeRule() {
-		super("not-heard-code", "A code for not heard among the levels",
-				"What stands for “not heard” in some rows counts as a weak level in others: samples look alike that heard"
-						+ " nothing in common.",
+		super("not-heard-code", Messages.NotHeardCodeRule_aCodeForNotHeard,
+				Messages.NotHeardCodeRule_whatStandsForNotHeard,
 				Severity.ERROR, Topic.READING, RuleScope.SURVEY, TIMES, FEWEST, BELOW);
 	}
 
@@ -90,13 +93,13 @@ public final class NotHeardCodeRule extends DescribedRule {
 
 	private Finding finding(RuleInput input, int level, Selected coded, int around) {
 		String message = String.format(Locale.ROOT,
-				"%d dBm occurs %s in %s of %s, of %s; no level within %d dB occurs more than %s. It looks like a code"
-						+ " for not heard.",
+				Messages.NotHeardCodeRule_dbmOccursInOfOf,
 				level, Count.of(coded.size(), "time"), Count.of(coded.samples().length, "sample"), input.unit(),
-				Count.of(coded.addresses().size(), "access point"), AROUND_DB.count(), Count.of(around, "time"));
+				Count.of(coded.addresses().size(), Messages.NotHeardCodeRule_accessPoint), AROUND_DB.count(),
+				Count.of(around, "time"));
 		return Finding.of(this).message(message).about(new Subject.OfSurvey(input.unit())).about(coded.subjects())
 				.figure("level", level, "dBm").figure("readings", coded.size(), "")
-				.figure("most at a level beside it", around, "")
-				.remedy(coded.drop(level + " dBm stands for not heard")).build();
+				.figure(Messages.NotHeardCodeRule_mostAtALevelBeside, around, "")
+				.remedy(coded.drop(Words.bind(Messages.NotHeardCodeRule_dbmStandsForNotHeard, level))).build();
 	}
 }

@@ -32,20 +32,20 @@ import org.cairnfield.model.values.Count;
  */
 public final class OutOfRangeRule extends DescribedRule {
 
-	public static final Parameter HIGHEST = Parameter.number("highest-dbm", "highest plausible level", -25, -60, 0,
+	public static final Parameter HIGHEST = Parameter.number("highest-dbm",
+			Messages.OutOfRangeRule_highestPlausibleLevel, -25, -60, 0,
 			"dBm",
 			standard(
-					"of 20 dBm, the most allowed at 2.4 GHz in much of the world, 40 dB are lost on the first metre and some in the antenna"));
-	public static final Parameter LOWEST = Parameter.number("lowest-dbm", "lowest plausible level", -105, -120, -80,
+					Messages.OutOfRangeRule_of20DbmTheMost));
+	public static final Parameter LOWEST = Parameter.number("lowest-dbm", Messages.OutOfRangeRule_lowestPlausibleLevel,
+			-105, -120, -80,
 			"dBm",
 			standard(
-					"thermal noise in 20 MHz is -101 dBm, and receivers are some dB off; on simulated campuses -95 names sound readings, 0.17 of what it finds is faulty"));
+					Messages.OutOfRangeRule_thermalNoiseIn20Mhz));
 
 	public OutOfRangeRule() {
-		super("level-out-of-range", "Levels outside the plausible range",
-				"A level below the receiver's own noise is a code or a fault, and stands for an access point that was not heard."
-						+ " One stronger than a metre away comes of a phone beside the sender or of a fault: look at the place."
-						+ " It stays, as without it the sample would seem not to hear its nearest access point.",
+		super("level-out-of-range", Messages.OutOfRangeRule_levelsOutsideThePlausibleRange,
+				Messages.OutOfRangeRule_aLevelBelowTheReceiver,
 				Severity.WARNING, Topic.READING, RuleScope.SURVEY, HIGHEST, LOWEST);
 	}
 
@@ -67,21 +67,21 @@ public final class OutOfRangeRule extends DescribedRule {
 		}
 		List<Finding> findings = new ArrayList<>();
 		if (weak.size() > 0) {
-			findings.add(finding(input, weak, "below", lowest).figure("too weak", weak.size(), "")
-					.remedy(weak.drop("below what a receiver can hear")).build());
+			findings.add(finding(input, weak, "below", lowest).figure(Messages.OutOfRangeRule_tooWeak, weak.size(), "")
+					.remedy(weak.drop(Messages.OutOfRangeRule_belowWhatAReceiverCan)).build());
 		}
 		if (strong.size() > 0) {
 			findings.add(finding(input, strong, "above", highest).severity(Severity.NOTE)
-					.figure("too strong", strong.size(), "").build());
+					.figure(Messages.OutOfRangeRule_tooStrong, strong.size(), "").build());
 		}
 		return RuleOutcome.found(findings);
 	}
 
 	private Finding.Builder finding(RuleInput input, Selected bad, String side, double limitDbm) {
-		String message = String.format(Locale.ROOT, "%s of %s %s %s dBm (%d … %d dBm), of %s: %s.",
+		String message = String.format(Locale.ROOT, Messages.OutOfRangeRule_ofDbmDbmOf,
 				Count.of(bad.size(), "reading"),
 				input.unit(), side, RuleWords.number(limitDbm), bad.lowestDbm(), bad.highestDbm(),
-				Count.of(bad.addresses().size(), "access point"), RuleWords.list(bad.addresses()));
+				Count.of(bad.addresses().size(), Messages.OutOfRangeRule_accessPoint), RuleWords.list(bad.addresses()));
 		return Finding.of(this).message(message).about(new Subject.OfSurvey(input.unit())).about(bad.accessPoints())
 				.beside(bad.subjects()).figure("readings", bad.size(), "").figure("highest", bad.highestDbm(), "dBm")
 				.figure("lowest", bad.lowestDbm(), "dBm");

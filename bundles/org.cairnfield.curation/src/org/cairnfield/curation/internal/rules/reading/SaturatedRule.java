@@ -27,25 +27,26 @@ import org.cairnfield.model.values.Count;
 public final class SaturatedRule extends DescribedRule {
 
 	public static final Parameter TIMES = Parameter.number("times",
-			"how many times as often as any of the 3 levels below",
-			3, 1.5, 100, "", onCampuses("1.5 finds the same, 6 none of three"));
-	public static final Parameter FEWEST = Parameter.count("fewest-readings", "readings at the highest level", 20, 2,
-			100_000, onCampuses("10 and 40 find the same"));
-	public static final Parameter ABOVE = Parameter.number("above-dbm", "a receiver is not at its limit below", -60,
+			Messages.SaturatedRule_howManyTimesAsOften,
+			3, 1.5, 100, "", onCampuses(Messages.SaturatedRule_15FindsTheSame));
+	public static final Parameter FEWEST = Parameter.count("fewest-readings",
+			Messages.SaturatedRule_readingsAtTheHighestLevel, 20, 2,
+			100_000, onCampuses(Messages.SaturatedRule_10And40FindThe));
+	public static final Parameter ABOVE = Parameter.number("above-dbm", Messages.SaturatedRule_aReceiverIsNotAt, -60,
 			-80, 0,
-			"dBm", onCampuses("-70 finds the same, -50 none of three"));
+			"dBm", onCampuses(Messages.SaturatedRule_70FindsTheSame50));
 
-	private static final Threshold BELOW_DB = new Threshold("levels below the limit that are compared", 3, "dB",
-			judged("a few levels, so that one odd level does not decide"));
-	private static final Threshold STRAYS = new Threshold("share of readings that may lie above the limit", 0.1,
-			judged("a stray or two, not a tail"));
-	private static final Threshold FEWEST_ACCESS_POINTS = new Threshold("access points at the limit", 3,
-			judged("one or two may hang beside the path"));
+	private static final Threshold BELOW_DB = new Threshold(Messages.SaturatedRule_levelsBelowTheLimitThat, 3, "dB",
+			judged(Messages.SaturatedRule_aFewLevelsSoThat));
+	private static final Threshold STRAYS = new Threshold(Messages.SaturatedRule_shareOfReadingsThatMay, 0.1,
+			judged(Messages.SaturatedRule_aStrayOrTwoNot));
+	private static final Threshold FEWEST_ACCESS_POINTS = new Threshold(Messages.SaturatedRule_accessPointsAtTheLimit,
+			3,
+			judged(Messages.SaturatedRule_oneOrTwoMayHang));
 
 	public SaturatedRule() {
-		super("saturated-levels", "Levels at the receiver's upper limit",
-				"Where the receiver reads its highest level, the true one is not known: places near the access point cannot"
-						+ " be told apart.",
+		super("saturated-levels", Messages.SaturatedRule_levelsAtTheReceiverS,
+				Messages.SaturatedRule_whereTheReceiverReadsIts,
 				Severity.NOTE, Topic.READING, RuleScope.SURVEY, TIMES, FEWEST, ABOVE);
 	}
 
@@ -76,13 +77,13 @@ public final class SaturatedRule extends DescribedRule {
 			return RuleOutcome.found(List.of());
 		}
 		String message = String.format(Locale.ROOT,
-				"%s of %s read %d dBm, the highest level there but for strays, of %s; the levels just below occur at most"
-						+ " %s each.",
-				Count.of(at, "reading"), input.unit(), limit, Count.of(top.addresses().size(), "access point"),
+				Messages.SaturatedRule_ofReadDbmTheHighest,
+				Count.of(at, "reading"), input.unit(), limit,
+				Count.of(top.addresses().size(), Messages.SaturatedRule_accessPoint),
 				Count.of(below, "time"));
 		return RuleOutcome.found(List.of(Finding.of(this).message(message).about(new Subject.OfSurvey(input.unit()))
 				.beside(top.accessPoints()).beside(top.subjects()).figure("level", limit, "dBm")
-				.figure("readings", at, "").figure("most at a level below", below, "").build()));
+				.figure("readings", at, "").figure(Messages.SaturatedRule_mostAtALevelBelow, below, "").build()));
 	}
 
 	/** The level at which readings pile up with hardly any above, or one above the range. */

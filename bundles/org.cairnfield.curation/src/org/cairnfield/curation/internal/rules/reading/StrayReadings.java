@@ -98,7 +98,8 @@ record StrayReadings(Set<Integer> samples, int placesOfSamples, Selected single,
 		private void remember(int spot, int accessPoint, int range) {
 			if (range > worstDb) {
 				worstDb = range;
-				worst = String.format(Locale.ROOT, "%s by %d dB at %s on floor %d", map.accessPoints().get(accessPoint),
+				worst = String.format(Locale.ROOT, Messages.StrayReadings_byDbAtOnFloor,
+						map.accessPoints().get(accessPoint),
 						range,
 						RuleWords.place(spots.map().x(spot), spots.map().y(spot)), spots.map().floor(spot));
 			}

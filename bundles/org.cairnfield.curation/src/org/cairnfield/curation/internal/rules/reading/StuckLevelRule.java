@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.rules.DescribedRule;
 import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.curation.rules.RuleOutcome;
@@ -30,17 +31,18 @@ import org.cairnfield.model.values.Count;
  */
 public final class StuckLevelRule extends DescribedRule {
 
-	public static final Parameter PLACES = Parameter.count("fewest-places", "places at which it was heard", 8, 3,
+	public static final Parameter PLACES = Parameter.count("fewest-places", Messages.StuckLevelRule_placesAtWhichItWas,
+			8, 3,
 			10_000,
-			onCampuses("at 4 places every second finding is wrong, at 16 all three are found as well"));
+			onCampuses(Messages.StuckLevelRule_at4PlacesEverySecond));
 
-	private static final Threshold WEAKEST_DBM = new Threshold("weaker levels are codes, which not-heard-code reports",
+	private static final Threshold WEAKEST_DBM = new Threshold(Messages.StuckLevelRule_weakerLevelsAreCodesWhich,
 			-104, "dBm",
-			standard("below what a receiver can hear, see level-out-of-range"));
+			standard(Messages.StuckLevelRule_belowWhatAReceiverCan));
 
 	public StuckLevelRule() {
-		super("stuck-level", "One access point at one level everywhere",
-				"A level that never changes tells nothing about places and pulls distances wherever it is heard.",
+		super("stuck-level", Messages.StuckLevelRule_oneAccessPointAtOne,
+				Messages.StuckLevelRule_aLevelThatNeverChanges,
 				Severity.WARNING, Topic.READING, RuleScope.SURVEY, PLACES);
 	}
 
@@ -94,11 +96,12 @@ public final class StuckLevelRule extends DescribedRule {
 			all.add(heard.sample(a, i), heard.reading(a, i));
 		}
 		String address = input.map().map().accessPoints().get(a);
-		String message = String.format(Locale.ROOT, "%s reads %d dBm in all %s of %s that heard it, at %s.", address,
+		String message = String.format(Locale.ROOT, Messages.StuckLevelRule_readsDbmInAllOf, address,
 				all.lowestDbm(), Count.of(all.size(), "sample"), input.unit(), Count.of(places, "place"));
 		return Finding.of(this).message(message)
 				.about(new Subject.OfAccessPoint(address), new Subject.OfSurvey(input.unit())).beside(all.subjects())
 				.figure("level", all.lowestDbm(), "dBm").figure("samples", all.size(), "")
-				.figure("places", places, "").remedy(all.drop("the level of " + address + " is stuck")).build();
+				.figure("places", places, "")
+				.remedy(all.drop(Words.bind(Messages.StuckLevelRule_theLevelOfIsStuck, address))).build();
 	}
 }

@@ -36,25 +36,28 @@ import org.cairnfield.curation.internal.rules.evidence.Spots;
  */
 public final class ContradictorySamplesRule extends DescribedRule {
 
-	public static final Alternative BOTH = new Alternative("both", "Set aside both");
-	public static final Alternative KEEP_FIRST = new Alternative("keep-first", "Keep the first");
-	public static final Alternative KEEP_SECOND = new Alternative("keep-second", "Keep the second");
+	public static final Alternative BOTH = new Alternative("both", Messages.ContradictorySamplesRule_setAsideBoth);
+	public static final Alternative KEEP_FIRST = new Alternative("keep-first",
+			Messages.ContradictorySamplesRule_keepTheFirst);
+	public static final Alternative KEEP_SECOND = new Alternative("keep-second",
+			Messages.ContradictorySamplesRule_keepTheSecond);
 
-	public static final Parameter SECONDS = Parameter.number("within-seconds", "taken for the same time", 1, 0, 60, "s",
-			onCampuses("0.5 and 2 find the same"));
+	public static final Parameter SECONDS = Parameter.number("within-seconds",
+			Messages.ContradictorySamplesRule_takenForTheSameTime, 1, 0, 60, "s",
+			onCampuses(Messages.ContradictorySamplesRule_05And2Find));
 	public static final Parameter APART = Parameter.number("apart-db",
-			"middle difference over access points both heard", 8,
-			3, 60, "dB", measured("above noise of 3 dB; on simulated campuses 16 finds the same, 4 two more of 24"));
+			Messages.ContradictorySamplesRule_middleDifferenceOverAccessPoints, 8,
+			3, 60, "dB", measured(Messages.ContradictorySamplesRule_aboveNoiseOf3Db));
 	public static final Parameter OVERLAP = Parameter.share("least-overlap",
-			"share of access points that both should hear", 0.3,
-			onCampuses("0.15 finds 0.75 instead of 0.92, 0.45 finds all"));
+			Messages.ContradictorySamplesRule_shareOfAccessPointsThat, 0.3,
+			onCampuses(Messages.ContradictorySamplesRule_015Finds075));
 
-	private static final Threshold FEWEST = new Threshold("access points that both must hear", 3,
-			judged("a middle of fewer is none"));
+	private static final Threshold FEWEST = new Threshold(Messages.ContradictorySamplesRule_accessPointsThatBothMust, 3,
+			judged(Messages.ContradictorySamplesRule_aMiddleOfFewerIs));
 
 	public ContradictorySamplesRule() {
-		super("contradictory-samples", "Same place, same time, other readings",
-				"Nobody hears two worlds at once: one of the samples belongs to another place or another device.",
+		super("contradictory-samples", Messages.ContradictorySamplesRule_samePlaceSameTimeOther,
+				Messages.ContradictorySamplesRule_nobodyHearsTwoWorldsAt,
 				Severity.ERROR, Topic.SAMPLE, RuleScope.SURVEY, SECONDS, APART, OVERLAP);
 	}
 
@@ -76,7 +79,7 @@ public final class ContradictorySamplesRule extends DescribedRule {
 			timed |= sequence.isTimed(t);
 		}
 		if (!timed) {
-			return RuleOutcome.notApplicable("samples have no times");
+			return RuleOutcome.notApplicable(Messages.ContradictorySamplesRule_samplesHaveNoTimes);
 		}
 		Spots spots = Spots.of(input);
 		List<Finding> findings = new ArrayList<>();
@@ -116,13 +119,12 @@ public final class ContradictorySamplesRule extends DescribedRule {
 			return;
 		}
 		String message = String.format(Locale.ROOT,
-				"%s and %s stand at %s at the same time, yet share %d of %d access points, with levels %.0f dB apart in"
-						+ " the middle.",
+				Messages.ContradictorySamplesRule_andStandAtAtThe,
 				map.sampleId(a), map.sampleId(b), RuleWords.place(radio.x(a), radio.y(a)), shared,
 				radio.heard(a) + radio.heard(b) - shared, apart);
-		String reason = "contradicted at the same place and time";
+		String reason = Messages.ContradictorySamplesRule_contradictedAtTheSamePlace;
 		findings.add(Finding.of(this).message(message).about(map.subjects(a, b)).figure("overlap", overlap, "")
-				.figure("levels apart", apart, "dB")
+				.figure(Messages.ContradictorySamplesRule_levelsApart, apart, "dB")
 				.remedy(BOTH, new Remedy.SetAsideSamples(map.ids(a, b), reason))
 				.remedy(KEEP_FIRST, new Remedy.SetAsideSamples(map.ids(b), reason))
 				.remedy(KEEP_SECOND, new Remedy.SetAsideSamples(map.ids(a), reason)).build());

@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.rules.DescribedRule;
 import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.curation.rules.RuleOutcome;
@@ -32,14 +33,15 @@ import org.cairnfield.model.values.Count;
 public final class DuplicateSurveyRule extends DescribedRule {
 
 	public static final Parameter SHARE = Parameter.share("least-share",
-			"of the smaller survey, from which it is reported",
-			0.1, onCampuses("0.05 and 0.15 find the same"));
-	public static final Parameter FEWEST = Parameter.count("fewest-samples", "samples that both hold", 5, 1, 100_000,
-			onCampuses("2 and 10 find the same"));
+			Messages.DuplicateSurveyRule_ofTheSmallerSurveyFrom,
+			0.1, onCampuses(Messages.DuplicateSurveyRule_005And015));
+	public static final Parameter FEWEST = Parameter.count("fewest-samples",
+			Messages.DuplicateSurveyRule_samplesThatBothHold, 5, 1, 100_000,
+			onCampuses(Messages.DuplicateSurveyRule_2And10FindThe));
 
 	public DuplicateSurveyRule() {
-		super("duplicate-survey", "A survey taken in twice",
-				"Every sample then finds its twin: measured accuracy is far too good, and votes and densities count double.",
+		super("duplicate-survey", Messages.DuplicateSurveyRule_aSurveyTakenInTwice,
+				Messages.DuplicateSurveyRule_everySampleThenFindsIts,
 				Severity.ERROR, Topic.SAMPLE, RuleScope.ARCHIVE, SHARE, FEWEST);
 	}
 
@@ -103,13 +105,16 @@ public final class DuplicateSurveyRule extends DescribedRule {
 		boolean sameSource = map.surveys().get(a).sourceDigest().isPresent()
 				&& map.surveys().get(a).sourceDigest().equals(map.surveys().get(b).sourceDigest());
 		Arrays.sort(twins);
-		String message = String.format(Locale.ROOT, "%s of %s in %s agree with samples of %s in place, time and every"
-				+ " reading%s.", Count.of(twins.length, "sample"), String.format(Locale.ROOT, "%,d", sizes[b]), later,
-				first, sameSource ? "; both came from the same file" : "");
-		Remedy remedy = whole ? new Remedy.SetAsideSurvey(later, "copy of " + first)
-				: new Remedy.SetAsideSamples(map.ids(twins), "copy of a sample of " + first);
+		String message = String.format(Locale.ROOT, Messages.DuplicateSurveyRule_ofInAgreeWithSamples,
+				Count.of(twins.length, "sample"), String.format(Locale.ROOT, "%,d", sizes[b]), later,
+				first, sameSource ? Messages.DuplicateSurveyRule_bothCameFromTheSame : "");
+		Remedy remedy = whole
+				? new Remedy.SetAsideSurvey(later, Words.bind(Messages.DuplicateSurveyRule_copyOf, first))
+				: new Remedy.SetAsideSamples(map.ids(twins),
+						Words.bind(Messages.DuplicateSurveyRule_copyOfASampleOf, first));
 		return Finding.of(this).message(message).about(new Subject.OfSurvey(later), new Subject.OfSurvey(first))
 				.beside(map.subjects(twins)).figure("samples", twins.length, "")
-				.figure("share of the later", (double) twins.length / sizes[b], "").remedy(remedy).build();
+				.figure(Messages.DuplicateSurveyRule_shareOfTheLater, (double) twins.length / sizes[b], "")
+				.remedy(remedy).build();
 	}
 }

@@ -32,13 +32,13 @@ import org.cairnfield.model.values.Count;
 public final class ExactDuplicateRule extends DescribedRule {
 
 	public static final Parameter FEWEST = Parameter.count("fewest-readings",
-			"readings that must agree where no time does", 6,
+			Messages.ExactDuplicateRule_readingsThatMustAgreeWhere, 6,
 			1, 100,
-			standard("noise of 1 dB lets six levels agree by chance once in 2,000 pairs, of 3 dB once in two million"));
+			standard(Messages.ExactDuplicateRule_noiseOf1DbLets));
 
 	public ExactDuplicateRule() {
-		super("exact-duplicate", "The same sample twice",
-				"A copy adds no measurement: it counts twice in every vote and every density.", Severity.WARNING,
+		super("exact-duplicate", Messages.ExactDuplicateRule_theSameSampleTwice,
+				Messages.ExactDuplicateRule_aCopyAddsNoMeasurement, Severity.WARNING,
 				Topic.SAMPLE, RuleScope.SURVEY, FEWEST);
 	}
 
@@ -68,12 +68,13 @@ public final class ExactDuplicateRule extends DescribedRule {
 			return RuleOutcome.found(List.of());
 		}
 		int[] samples = copies.toArray();
-		String message = String.format(Locale.ROOT, "%s of %s in %s %s place, time and every reading of another: %s.",
+		String message = String.format(Locale.ROOT, Messages.ExactDuplicateRule_ofInPlaceTimeAnd,
 				Count.of(samples.length, "sample"), String.format(Locale.ROOT, "%,d", map.size()), input.unit(),
 				samples.length == 1 ? "has" : "have", RuleWords.list(map.ids(samples)));
 		return RuleOutcome.found(List.of(Finding.of(this).message(message).about(new Subject.OfSurvey(input.unit()))
 				.about(map.subjects(samples)).beside(map.subjects(originals.toArray()))
 				.figure("copies", samples.length, "")
-				.remedy(new Remedy.SetAsideSamples(map.ids(samples), "copy of another sample")).build()));
+				.remedy(new Remedy.SetAsideSamples(map.ids(samples), Messages.ExactDuplicateRule_copyOfAnotherSample))
+				.build()));
 	}
 }

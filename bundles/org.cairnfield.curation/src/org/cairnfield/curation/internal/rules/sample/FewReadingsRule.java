@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.rules.DescribedRule;
 import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.curation.rules.RuleOutcome;
@@ -26,19 +27,19 @@ import org.cairnfield.model.values.Count;
 /** Samples that heard nothing, or too little to tell one place from another. */
 public final class FewReadingsRule extends DescribedRule {
 
-	public static final Parameter FEWEST = Parameter.count("fewest-readings", "access points that a sample should hear",
+	public static final Parameter FEWEST = Parameter.count("fewest-readings",
+			Messages.FewReadingsRule_accessPointsThatASample,
 			3,
 			1, 20,
 			standard(
-					"three distances fix a place in the plane, two leave it open; on simulated campuses 6 has a precision of 0.48"));
+					Messages.FewReadingsRule_threeDistancesFixAPlace));
 	public static final Parameter SPARSE = Parameter.share("sparse-survey",
-			"share of such samples from which a survey is sparse by nature, and only empty ones are reported", 0.1,
-			onCampuses("0.05 and 0.15 find the same"));
+			Messages.FewReadingsRule_shareOfSuchSamplesFrom, 0.1,
+			onCampuses(Messages.FewReadingsRule_005And015));
 
 	public FewReadingsRule() {
-		super("few-readings", "Samples that heard nothing or next to nothing",
-				"A sample that hears one or two access points fits places all over the floor; a half per cent of such samples"
-						+ " can cost plain matching a third of its accuracy.",
+		super("few-readings", Messages.FewReadingsRule_samplesThatHeardNothingOr,
+				Messages.FewReadingsRule_aSampleThatHearsOne,
 				Severity.WARNING, Topic.SAMPLE, RuleScope.SURVEY, FEWEST, SPARSE);
 	}
 
@@ -51,18 +52,21 @@ public final class FewReadingsRule extends DescribedRule {
 				.filter(s -> map.map().heard(s) > 0 && map.map().heard(s) < fewest).toArray();
 		List<Finding> findings = new ArrayList<>();
 		if (empty.length > 0) {
-			findings.add(finding(input, empty, "heard nothing", "heard nothing"));
+			findings.add(finding(input, empty, Messages.FewReadingsRule_heardNothing,
+					Messages.FewReadingsRule_heardNothing));
 		}
 		boolean sparse = empty.length + few.length > settings.of(SPARSE) * map.size();
 		if (few.length > 0 && !sparse) {
-			findings.add(finding(input, few, "heard fewer than " + Count.of(fewest, "access point"),
-					"heard too few access points"));
+			findings.add(finding(input, few,
+					Words.bind(Messages.FewReadingsRule_heardFewerThan,
+							Count.of(fewest, Messages.FewReadingsRule_accessPoint)),
+					Messages.FewReadingsRule_heardTooFewAccessPoints));
 		}
 		return RuleOutcome.found(findings);
 	}
 
 	private Finding finding(RuleInput input, int[] samples, String what, String reason) {
-		String message = String.format(Locale.ROOT, "%s of %s in %s %s: %s.", Count.of(samples.length, "sample"),
+		String message = String.format(Locale.ROOT, Messages.FewReadingsRule_ofIn, Count.of(samples.length, "sample"),
 				String.format(Locale.ROOT, "%,d", input.map().size()), input.unit(), what,
 				RuleWords.list(input.map().ids(samples)));
 		return Finding.of(this).message(message).about(input.map().subjects(samples))

@@ -35,29 +35,34 @@ import org.cairnfield.model.values.Count;
  */
 public final class JumpRule extends DescribedRule {
 
-	public static final Parameter SPEED = Parameter.number("fastest", "walking speed not exceeded", 2.5, 0.5, 20, "m/s",
-			judged("walking at full speed, from memory (Bohannon, Age and Ageing 26, 1997); on simulated campuses 5 finds 0.14 instead of 0.67"));
-	public static final Parameter SLACK = Parameter.number("slack-metres", "allowed beyond that for noting places", 2,
-			0, 50,
-			"m", onCampuses("1 gives a precision of 0.96, 2 of 0.97, 4 finds 0.62 instead of 0.67"));
-	public static final Parameter FLOOR = Parameter.number("seconds-per-floor", "least time from one floor to the next",
-			4,
-			0, 120, "s", onCampuses("2 and 8 find as many of those planted"));
-	public static final Parameter MOST = Parameter.share("most-steps",
-			"share of such steps from which times are not those of a walk", 0.1,
-			onCampuses("0.05 and 0.15 find the same"));
+	/** The figure that grows with the fault; findings of planted faults are compared by it. */
+	public static final String STRENGTH = Messages.JumpRule_beyondAWalk;
 
-	private static final Threshold LONGEST_ASIDE = new Threshold("steps between a jump and the jump back", 60,
-			judged("a stretch of a walk"));
-	private static final Threshold CLOCK_SECONDS = new Threshold("allowed for the clock", 1, "s",
-			practice("times are often cut to whole seconds"));
+	public static final Parameter SPEED = Parameter.number("fastest", Messages.JumpRule_walkingSpeedNotExceeded, 2.5,
+			0.5, 20, "m/s",
+			judged(Messages.JumpRule_walkingAtFullSpeedFrom));
+	public static final Parameter SLACK = Parameter.number("slack-metres", Messages.JumpRule_allowedBeyondThatForNoting,
+			2,
+			0, 50,
+			"m", onCampuses(Messages.JumpRule_1GivesAPrecisionOf));
+	public static final Parameter FLOOR = Parameter.number("seconds-per-floor", Messages.JumpRule_leastTimeFromOneFloor,
+			4,
+			0, 120, "s", onCampuses(Messages.JumpRule_2And8FindAs));
+	public static final Parameter MOST = Parameter.share("most-steps",
+			Messages.JumpRule_shareOfSuchStepsFrom, 0.1,
+			onCampuses(Messages.JumpRule_005And015));
+
+	private static final Threshold LONGEST_ASIDE = new Threshold(Messages.JumpRule_stepsBetweenAJumpAnd, 60,
+			judged(Messages.JumpRule_aStretchOfAWalk));
+	private static final Threshold CLOCK_SECONDS = new Threshold(Messages.JumpRule_allowedForTheClock, 1, "s",
+			practice(Messages.JumpRule_timesAreOftenCutTo));
 	private static final Threshold CLEARLY = new Threshold(
-			"one end is blamed alone where its own jumps are larger by, times", 3,
-			judged("clearly more than the other"));
+			Messages.JumpRule_oneEndIsBlamedAlone, 3,
+			judged(Messages.JumpRule_clearlyMoreThanTheOther));
 
 	public JumpRule() {
-		super("jump", "Faster than a person walks",
-				"A surveyor cannot be at two ends of a building within seconds: a place, a floor or a time is wrong.",
+		super("jump", Messages.JumpRule_fasterThanAPersonWalks,
+				Messages.JumpRule_aSurveyorCannotBeAt,
 				Severity.WARNING, Topic.SAMPLE, RuleScope.SURVEY, SPEED, SLACK, FLOOR, MOST);
 	}
 
@@ -77,7 +82,7 @@ public final class JumpRule extends DescribedRule {
 				look(input, settings, sequence.track(t), findings);
 			}
 		}
-		return timed ? RuleOutcome.found(findings) : RuleOutcome.notApplicable("samples have no times");
+		return timed ? RuleOutcome.found(findings) : RuleOutcome.notApplicable(Messages.JumpRule_samplesHaveNoTimes);
 	}
 
 	/** How far beyond what can be walked b is from a, in metres; not above 0 where it can. */
@@ -138,7 +143,7 @@ public final class JumpRule extends DescribedRule {
 	private Finding aside(RuleInput input, Settings settings, int[] track, int from, int last) {
 		SurveyedMap map = input.map();
 		int[] between = Arrays.copyOfRange(track, from + 1, last + 1);
-		String message = String.format(Locale.ROOT, "%s of %s %s aside: %s in %.0f s from %s, and back. %s.",
+		String message = String.format(Locale.ROOT, Messages.JumpRule_ofAsideInSFrom,
 				Count.of(between.length, "sample"), input.unit(), between.length == 1 ? "lies" : "lie",
 				way(map, track[from], track[from + 1]), seconds(map, track[from], track[from + 1]),
 				map.sampleId(track[from]), RuleWords.list(map.ids(between)));
@@ -146,8 +151,8 @@ public final class JumpRule extends DescribedRule {
 				.beside(map.subjects(track[from], track[last + 1]))
 				.figure("step", metres(map, track[from], track[from + 1]), "m")
 				.figure("time", seconds(map, track[from], track[from + 1]), "s").figure("samples", between.length, "")
-				.figure("beyond a walk", excess(map.map(), settings, track[from], track[from + 1]), "m")
-				.remedy(new Remedy.SetAsideSamples(map.ids(between), "cannot be reached on foot in the time noted"))
+				.figure(STRENGTH, excess(map.map(), settings, track[from], track[from + 1]), "m")
+				.remedy(new Remedy.SetAsideSamples(map.ids(between), Messages.JumpRule_cannotBeReachedOnFoot))
 				.build();
 	}
 
@@ -155,11 +160,11 @@ public final class JumpRule extends DescribedRule {
 		SurveyedMap map = input.map();
 		int a = track[from];
 		int b = track[from + 1];
-		String message = String.format(Locale.ROOT, "From %s to %s in %s it is %s in %.0f s.", map.sampleId(a),
+		String message = String.format(Locale.ROOT, Messages.JumpRule_fromToInItIs, map.sampleId(a),
 				map.sampleId(b), input.unit(), way(map, a, b), seconds(map, a, b));
 		return Finding.of(this).message(message).about(map.subjects(ends(map, track, from)))
 				.figure("step", metres(map, a, b), "m").figure("time", seconds(map, a, b), "s")
-				.figure("beyond a walk", excess(map.map(), settings, a, b), "m").build();
+				.figure(STRENGTH, excess(map.map(), settings, a, b), "m").build();
 	}
 
 	/** The end of a step that makes the longer detour, where one clearly does; otherwise both. */
@@ -181,7 +186,7 @@ public final class JumpRule extends DescribedRule {
 
 	private Finding notAWalk(RuleInput input, int[] track, int jumps) {
 		String message = String.format(Locale.ROOT,
-				"%,d of %,d steps of %s are faster than a walk: its times are not those of one person walking.", jumps,
+				Messages.JumpRule_ofStepsOfAreFaster, jumps,
 				track.length - 1, input.unit());
 		return Finding.of(this).severity(Severity.NOTE).message(message).about(new Subject.OfSurvey(input.unit()))
 				.figure("steps", jumps, "").build();
@@ -189,7 +194,7 @@ public final class JumpRule extends DescribedRule {
 
 	private static String way(SurveyedMap map, int a, int b) {
 		return RuleWords.metres(metres(map, a, b)) + (map.map().floor(a) == map.map().floor(b) ? ""
-				: String.format(Locale.ROOT, " and from floor %d to %d", map.map().floor(a), map.map().floor(b)));
+				: String.format(Locale.ROOT, Messages.JumpRule_andFromFloorTo, map.map().floor(a), map.map().floor(b)));
 	}
 
 	private static double metres(SurveyedMap map, int a, int b) {

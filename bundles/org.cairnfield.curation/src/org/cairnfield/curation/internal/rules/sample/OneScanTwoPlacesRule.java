@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.rules.Alternative;
 import org.cairnfield.curation.rules.DescribedRule;
 import org.cairnfield.curation.rules.Finding;
@@ -35,18 +36,21 @@ import org.cairnfield.model.values.Count;
  */
 public final class OneScanTwoPlacesRule extends DescribedRule {
 
-	public static final Alternative ALL = new Alternative("all", "Set aside all of them");
-	public static final Alternative KEEP_FIRST = new Alternative("keep-first", "Keep the first of each");
+	public static final Alternative ALL = new Alternative("all", Messages.OneScanTwoPlacesRule_setAsideAllOfThem);
+	public static final Alternative KEEP_FIRST = new Alternative("keep-first",
+			Messages.OneScanTwoPlacesRule_keepTheFirstOfEach);
 
-	public static final Parameter FEWEST = Parameter.count("fewest-readings", "readings that must agree", 6, 1, 100,
-			standard("noise of 1 dB lets six levels agree by chance once in 2,000 pairs, of 3 dB once in two million"));
-	public static final Parameter METRES = Parameter.number("apart-metres", "places farther apart than this", 0.5, 0,
+	public static final Parameter FEWEST = Parameter.count("fewest-readings",
+			Messages.OneScanTwoPlacesRule_readingsThatMustAgree, 6, 1, 100,
+			standard(Messages.OneScanTwoPlacesRule_noiseOf1DbLets));
+	public static final Parameter METRES = Parameter.number("apart-metres",
+			Messages.OneScanTwoPlacesRule_placesFartherApartThanThis, 0.5, 0,
 			1000,
-			"m", onCampuses("0.25 and 1 find the same"));
+			"m", onCampuses(Messages.OneScanTwoPlacesRule_025And1Find));
 
 	public OneScanTwoPlacesRule() {
-		super("one-scan-two-places", "One scan at two places",
-				"A fingerprint that stands at two places is wrong at one of them at least, and no match can tell which.",
+		super("one-scan-two-places", Messages.OneScanTwoPlacesRule_oneScanAtTwoPlaces,
+				Messages.OneScanTwoPlacesRule_aFingerprintThatStandsAt,
 				Severity.WARNING, Topic.SAMPLE, RuleScope.SURVEY, FEWEST, METRES);
 	}
 
@@ -79,14 +83,18 @@ public final class OneScanTwoPlacesRule extends DescribedRule {
 		}
 		int[] samples = groups.stream().flatMapToInt(Arrays::stream).sorted().toArray();
 		String message = String.format(Locale.ROOT,
-				"In %s, %s at places more than %s apart, %s in all%s.", input.unit(),
-				groups.size() == 1 ? "one scan stands" : groups.size() + " scans stand each",
+				Messages.OneScanTwoPlacesRule_inAtPlacesMoreThan, input.unit(),
+				groups.size() == 1 ? Messages.OneScanTwoPlacesRule_oneScanStands
+						: Words.bind(Messages.OneScanTwoPlacesRule_scansStandEach, groups.size()),
 				RuleWords.metres(settings.of(METRES)), Count.of(samples.length, "sample"),
-				farthest > 0 ? "; the farthest on one floor are " + RuleWords.metres(farthest) + " apart" : "");
-		String reason = "the same scan stands at another place too";
+				farthest > 0
+						? Words.bind(Messages.OneScanTwoPlacesRule_theFarthestOnOneFloor, RuleWords.metres(farthest))
+						: "");
+		String reason = Messages.OneScanTwoPlacesRule_theSameScanStandsAt;
 		return RuleOutcome.found(List.of(Finding.of(this).message(message).about(map.subjects(samples))
 				.beside(List.of(new Subject.OfSurvey(input.unit()))).figure("scans", groups.size(), "")
-				.figure("samples", samples.length, "").figure("farthest apart", farthest, "m")
+				.figure("samples", samples.length, "")
+				.figure(Messages.OneScanTwoPlacesRule_farthestApart, farthest, "m")
 				.remedy(KEEP_FIRST, new Remedy.SetAsideSamples(map.ids(later(groups, sequence)), reason))
 				.remedy(ALL, new Remedy.SetAsideSamples(map.ids(samples), reason)).build()));
 	}

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.cairnfield.core.geometry.Polygon;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.rules.DescribedRule;
 import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.curation.rules.RuleOutcome;
@@ -27,13 +28,14 @@ import org.cairnfield.model.values.Count;
 /** Samples that lie outside the outline of their floor. */
 public final class OutsideOutlineRule extends DescribedRule {
 
-	public static final Parameter TOLERANCE = Parameter.number("tolerance-metres", "how far outside is still taken", 1,
+	public static final Parameter TOLERANCE = Parameter.number("tolerance-metres",
+			Messages.OutsideOutlineRule_howFarOutsideIsStill, 1,
 			0,
-			100, "m", onCampuses("0.5 and 2 find the same"));
+			100, "m", onCampuses(Messages.OutsideOutlineRule_05And2Find));
 
 	public OutsideOutlineRule() {
-		super("outside-outline", "Outside the floor's outline",
-				"Nobody stood there: the position is wrong, the axes are exchanged, or it belongs to another floor.",
+		super("outside-outline", Messages.OutsideOutlineRule_outsideTheFloorSOutline,
+				Messages.OutsideOutlineRule_nobodyStoodThereThePosition,
 				Severity.ERROR, Topic.SAMPLE, RuleScope.SURVEY, TOLERANCE);
 	}
 
@@ -56,7 +58,7 @@ public final class OutsideOutlineRule extends DescribedRule {
 			}
 		}
 		if (!any) {
-			return RuleOutcome.notApplicable("no floor of " + input.unit() + " has an outline");
+			return RuleOutcome.notApplicable(Words.bind(Messages.OutsideOutlineRule_noFloorOfHasAn, input.unit()));
 		}
 		List<Finding> findings = new ArrayList<>();
 		for (var each : outside.entrySet()) {
@@ -66,7 +68,7 @@ public final class OutsideOutlineRule extends DescribedRule {
 	}
 
 	private static String name(String site, int level) {
-		return site + ", floor " + level;
+		return Words.bind(Messages.OutsideOutlineRule_floor, site, level);
 	}
 
 	private Finding finding(RuleInput input, String floor, Polygon outline, int[] samples) {
@@ -75,11 +77,13 @@ public final class OutsideOutlineRule extends DescribedRule {
 		for (int s : samples) {
 			farthest = Math.max(farthest, outline.metresToEdge(map.map().x(s), map.map().y(s)));
 		}
-		String message = String.format(Locale.ROOT, "%s of %s on %s %s outside its outline, up to %s: %s.",
+		String message = String.format(Locale.ROOT, Messages.OutsideOutlineRule_ofOnOutsideItsOutline,
 				Count.of(samples.length, "sample"), input.unit(), floor, samples.length == 1 ? "lies" : "lie",
 				RuleWords.metres(farthest), RuleWords.list(map.ids(samples)));
 		return Finding.of(this).message(message).about(map.subjects(samples)).figure("samples", samples.length, "")
-				.figure("farthest outside", farthest, "m")
-				.remedy(new Remedy.SetAsideSamples(map.ids(samples), "outside the floor's outline")).build();
+				.figure(Messages.OutsideOutlineRule_farthestOutside, farthest, "m")
+				.remedy(new Remedy.SetAsideSamples(map.ids(samples),
+						Messages.OutsideOutlineRule_outsideTheFloorSOutline2))
+				.build();
 	}
 }

@@ -35,18 +35,20 @@ import org.cairnfield.model.values.Count;
  */
 public final class RepeatedScanRule extends DescribedRule {
 
-	public static final Alternative KEEP_FIRST = new Alternative("keep-first", "Keep the first of each run");
-	public static final Alternative ONE_A_PLACE = new Alternative("one-a-place", "Keep one of each run at each place");
+	public static final Alternative KEEP_FIRST = new Alternative("keep-first",
+			Messages.RepeatedScanRule_keepTheFirstOfEach);
+	public static final Alternative ONE_A_PLACE = new Alternative("one-a-place",
+			Messages.RepeatedScanRule_keepOneOfEachRun);
 	public static final Alternative AVERAGE = new Alternative("average",
-			"Average the scans of each place into one sample");
+			Messages.RepeatedScanRule_averageTheScansOfEach);
 
-	public static final Parameter FEWEST = Parameter.count("fewest-readings", "readings that must agree", 6, 1, 100,
-			standard("noise of 1 dB lets six levels agree by chance once in 2,000 pairs, of 3 dB once in two million"));
+	public static final Parameter FEWEST = Parameter.count("fewest-readings",
+			Messages.RepeatedScanRule_readingsThatMustAgree, 6, 1, 100,
+			standard(Messages.RepeatedScanRule_noiseOf1DbLets));
 
 	public RepeatedScanRule() {
-		super("repeated-scan", "Repeated scans",
-				"A device that hands out its last scan again measures nothing new: repeats feign certainty, and while walking"
-						+ " they stand at the wrong place.",
+		super("repeated-scan", Messages.RepeatedScanRule_repeatedScans,
+				Messages.RepeatedScanRule_aDeviceThatHandsOut,
 				Severity.WARNING, Topic.SAMPLE, RuleScope.SURVEY, FEWEST);
 	}
 
@@ -78,17 +80,19 @@ public final class RepeatedScanRule extends DescribedRule {
 		}
 		long elsewhere = Arrays.stream(samples).filter(s -> map.map().metresApart(s, before(sequence, s)) > 0).count();
 		String message = String.format(Locale.ROOT,
-				"%s of %s in %s (%s) hold exactly the readings of the sample before, %s of them at another place.",
+				Messages.RepeatedScanRule_ofInHoldExactlyThe,
 				Count.of(samples.length, "sample"), String.format(Locale.ROOT, "%,d", map.size()), input.unit(),
 				RuleWords.percent((double) samples.length / map.size()), String.format(Locale.ROOT, "%,d", elsewhere));
-		String reason = "repeats the scan before";
+		String reason = Messages.RepeatedScanRule_repeatsTheScanBefore;
 		return RuleOutcome.found(List.of(Finding.of(this).message(message).about(new Subject.OfSurvey(input.unit()))
 				.beside(map.subjects(samples)).figure("repeats", samples.length, "")
-				.figure("at another place", elsewhere, "").figure("share", (double) samples.length / map.size(), "")
+				.figure(Messages.RepeatedScanRule_atAnotherPlace, elsewhere, "")
+				.figure("share", (double) samples.length / map.size(), "")
 				.remedy(KEEP_FIRST, new Remedy.SetAsideSamples(map.ids(samples), reason))
 				.remedy(ONE_A_PLACE, new Remedy.SetAsideSamples(map.ids(again(input, sequence, samples)), reason))
 				.remedy(AVERAGE,
-						new Remedy.AverageSamples(places(input, samples), "one place, scanned again and again"))
+						new Remedy.AverageSamples(places(input, samples),
+								Messages.RepeatedScanRule_onePlaceScannedAgainAnd))
 				.build()));
 	}
 

@@ -9,6 +9,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.core.text.Words;
 import org.cairnfield.curation.rules.DescribedRule;
 import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.curation.rules.FloorPlan;
@@ -27,9 +28,8 @@ import org.cairnfield.model.values.Count;
 public final class UnknownFloorRule extends DescribedRule {
 
 	public UnknownFloorRule() {
-		super("unknown-floor", "On a floor that does not exist",
-				"No plan shows these samples, and a device that matches one of them is led to a floor that is not there. "
-						+ "Put them on a floor of the site.",
+		super("unknown-floor", Messages.UnknownFloorRule_onAFloorThatDoes,
+				Messages.UnknownFloorRule_noPlanShowsTheseSamples,
 				Severity.ERROR, Topic.SAMPLE, RuleScope.SURVEY);
 	}
 
@@ -49,7 +49,7 @@ public final class UnknownFloorRule extends DescribedRule {
 			}
 		}
 		if (!any) {
-			return RuleOutcome.notApplicable("the floors of the site of " + input.unit() + " are not known");
+			return RuleOutcome.notApplicable(Words.bind(Messages.UnknownFloorRule_theFloorsOfTheSite, input.unit()));
 		}
 		List<Finding> findings = new ArrayList<>();
 		strays.forEach((level, samples) -> findings.add(finding(input, level, samples.toArray(), floors)));
@@ -60,7 +60,7 @@ public final class UnknownFloorRule extends DescribedRule {
 		SurveyedMap map = input.map();
 		String site = map.site(samples[0]);
 		String message = String.format(Locale.ROOT,
-				"%s of %s %s on floor %d, which %s does not have: %s. Its floors are %s.",
+				Messages.UnknownFloorRule_ofOnFloorWhichDoes,
 				Count.of(samples.length, "sample"), input.unit(), samples.length == 1 ? "is" : "are", level, site,
 				RuleWords.list(map.ids(samples)),
 				floors.get(site).stream().map(Object::toString).collect(Collectors.joining(", ")));

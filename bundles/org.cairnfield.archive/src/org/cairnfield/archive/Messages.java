@@ -1,0 +1,135 @@
+package org.cairnfield.archive;
+
+import org.cairnfield.core.text.Words;
+
+/** The words of this package, from messages.properties. */
+final class Messages extends Words {
+
+	public static String ArchiveStore_holdsNoArchive;
+	public static String ArchiveStore_isNotOpened;
+	public static String ArchiveStore_itCanNotBeLocked;
+	public static String ArchiveStore_itWasOpenedForReading;
+	public static String ArchiveStore_lookWhereTheArchiveIs;
+	public static String ArchiveStore_nameAnotherFolder;
+	public static String ArchiveStore_noArchiveWasMade;
+	public static String ArchiveStore_noArchiveWasMadeIs;
+	public static String ArchiveStore_nothingWasCopied;
+	public static String ArchiveStore_nothingWasCopiedIsThere;
+	public static String ArchiveStore_thereIsNoFolder;
+	public static String Copying_connectAnArchiveToIt;
+	public static String Copying_hasNoArchiveYet;
+	public static String Copying_hasSeveralBranchesAndNone;
+	public static String Copying_nameTheRemoteThatIs;
+	public static String Copying_nothingWasCopied;
+	public static String Copying_nothingWasCopiedWhatIs;
+	public static String Drafts_correctThatValue;
+	public static String Drafts_itLiesThereAsIt;
+	public static String Drafts_keepDraftsBesideTheArchive;
+	public static String Drafts_noDraftWasWritten;
+	public static String Drafts_noDraftWasWritten2;
+	public static String Drafts_noDraftWasWrittenIs;
+	public static String Drafts_noDraftWasWrittenIs2;
+	public static String Drafts_openItForEditing;
+	public static String Drafts_theArchiveHoldsItAlready;
+	public static String Drafts_theArchiveWasChangedBy;
+	public static String Drafts_theArchiveWasChangedBy2;
+	public static String Drafts_theArchiveWasChangedSince;
+	public static String Drafts_theDraftWasNotApplied;
+	public static String Drafts_theDraftWasNotApplied2;
+	public static String Drafts_theDraftWasNotDiscarded;
+	public static String Exchange_connectItFirst;
+	public static String Exchange_exchangeAgainInAMoment;
+	public static String Exchange_exchangeThenChooseAHigher;
+	public static String Exchange_findOutWhoDidThat;
+	public static String Exchange_goBackToItsBranch;
+	public static String Exchange_goToTheBranchThat;
+	public static String Exchange_isNotConnectedToA;
+	public static String Exchange_makeOneFirst;
+	public static String Exchange_othersAreSendingToAll;
+	public static String Exchange_theArchiveHasNoSave;
+	public static String Exchange_theArchiveIsAtNo;
+	public static String Exchange_theRemoteHasNoBranch;
+	public static String Exchange_theRemoteWasRewrittenIt;
+	public static String Exchange_wasReleasedByOthersAlready;
+	public static String Exchange_whatIsSentCanBe;
+	public static String ExchangeRounds_renameWhatOthersHaveUnder;
+	public static String HalfMerged_holdsConflictMarksOfGit;
+	public static String HalfMerged_keepTheLinesThatAre;
+	public static String HalfMerged_nothingWasChanged;
+	public static String Incoming_connectToTheRightRemote;
+	public static String Incoming_exchangeWithOneRemoteOnly;
+	public static String Incoming_findOutWithVerifyOn;
+	public static String Incoming_inTheArchiveThatIt;
+	public static String Incoming_nothingWasTakenInThe;
+	public static String Incoming_nothingWasTakenInThis;
+	public static String Incoming_nothingWasTakenInVerdict;
+	public static String Incoming_nothingWasTakenInWhat;
+	public static String Incoming_savePoint;
+	public static String Incoming_takeInOf;
+	public static String MergedFiles_wasChangedHereAndBy;
+	public static String MergedFiles_wasRemovedByOthersAnd;
+	public static String ModelSave_correctThatValue;
+	public static String ModelSave_nothingWasSaved;
+	public static String ModelSave_nothingWasSavedWasChanged;
+	public static String ModelSave_readTheArchiveAgainWhich;
+	public static String OpenArchive_andMore;
+	public static String OpenArchive_asSavedBeforeIsRestored;
+	public static String OpenArchive_gitShallowTheHistoryIs;
+	public static String OpenArchive_hasChangesThatWereNot;
+	public static String OpenArchive_isReadOnly;
+	public static String OpenArchive_isTakenBackAlready;
+	public static String OpenArchive_itIsDamaged;
+	public static String OpenArchive_nothingWasSavedIsDamaged;
+	public static String OpenArchive_openItForEditing;
+	public static String OpenArchive_restore;
+	public static String OpenArchive_saveThemOrReadThe;
+	public static String OpenArchive_thereIsNothingToDo;
+	public static String OpenArchive_undo;
+	public static String People_addToThePeopleWho;
+	public static String People_askALeadToMake;
+	public static String People_asSavedBeforeIsChanged;
+	public static String People_nothingWasChangedOnlyThe;
+	public static String People_removeFromThePeopleWho;
+	public static String People_setCommitGpgsignGpgFormat;
+	public static String People_theListOfPeopleCannot;
+	public static String People_theListOfPeopleIs;
+	public static String People_thereIsNothingToDo;
+	public static String People_verifyPeopleTellsWhatIs;
+	public static String Recording_commentOfAnEarlierSave;
+	public static String Recording_putItBackAndGive;
+	public static String Recording_putItBackAsIt;
+	public static String Recording_theFilesAreSavedBut;
+	public static String Recording_theHistoryIsDamaged;
+	public static String Recording_thenMakeTheSavePoint;
+	public static String Recording_verdictOfAnEarlierSave;
+	public static String Releasing_chooseAHigherVersion;
+	public static String Releasing_isReleasedAlreadyAndWhat;
+	public static String Releasing_lookAtTheHistoryMeasure;
+	public static String Releasing_release;
+	public static String Releasing_wasNotReleasedTheContent;
+	public static String Releasing_wasNotReleasedTheSave;
+	public static String Restoring_chooseAnotherState;
+	public static String Restoring_isTheBeginningOfThe;
+	public static String Restoring_nothingWasChanged;
+	public static String Restoring_restoreALaterState;
+	public static String Restoring_theChangeCanNotBe;
+	public static String Restoring_thenTryAgain;
+	public static String Restoring_theStateCanNotBe;
+	public static String StableLook_isBeingChangedAgainAnd;
+	public static String StableLook_openItWhenThatIs;
+	public static String Unrecorded_and;
+	public static String Unrecorded_andCouldNotBeFinished;
+	public static String Unrecorded_andOthersHaveChangedThe;
+	public static String Unrecorded_andWaitsUntilTheArchive;
+	public static String Unrecorded_holdsAlsoWhat;
+	public static String Unrecorded_itIsFinishedNowAs;
+	public static String Unrecorded_recordedBeforeSaved;
+	public static String Unrecorded_theSavePointThatWas;
+
+	static {
+		load(Messages.class);
+	}
+
+	private Messages() {
+	}
+}

@@ -1,0 +1,133 @@
+package org.cairnfield.curation.internal.rules.accesspoint;
+
+import org.cairnfield.core.text.Words;
+
+/** The words of this package, from messages.properties. */
+final class Messages extends Words {
+
+	public static String Absences_neighboursOfAPlaceThat;
+	public static String Absences_twoRingsOfAGrid;
+	public static String HotspotRule_01And03;
+	public static String HotspotRule_033And098;
+	public static String HotspotRule_1And3FindThe;
+	public static String HotspotRule_70FindsTheSame50;
+	public static String HotspotRule_80And60FindAll;
+	public static String HotspotRule_aboutTheDistanceBetweenPlaces;
+	public static String HotspotRule_accessPoints;
+	public static String HotspotRule_aHotspotInAPocket;
+	public static String HotspotRule_chanceThatOneThatMissed;
+	public static String HotspotRule_channel6TheMiddleOf;
+	public static String HotspotRule_dbmOrMoreAtPlaces;
+	public static String HotspotRule_doesNotStayWhereIt;
+	public static String HotspotRule_doesNotStayWhereIt2;
+	public static String HotspotRule_fartherApartThanExpectedBy;
+	public static String HotspotRule_highestRadiatedPower;
+	public static String HotspotRule_itsNameIsNoAddress;
+	public static String HotspotRule_levelAtWhichItsNeighbours;
+	public static String HotspotRule_levelOfASenderNearby;
+	public static String HotspotRule_loudAt;
+	public static String HotspotRule_loudPlaces;
+	public static String HotspotRule_loudPlacesFarthestApart;
+	public static String HotspotRule_mobileAccessPoint;
+	public static String HotspotRule_neighboursAsked;
+	public static String HotspotRule_neighboursAskedAtLeast;
+	public static String HotspotRule_neighboursOfAPlaceAre;
+	public static String HotspotRule_neighboursThatMissedIt;
+	public static String HotspotRule_ofAccessPointsAreLoud;
+	public static String HotspotRule_ofFewerThe95Interval;
+	public static String HotspotRule_ofNeighboursOfPlacesWhere;
+	public static String HotspotRule_oneMisplacedSampleMustNot;
+	public static String HotspotRule_shareOfAccessPointsLoud;
+	public static String HotspotRule_shareOfNeighboursThatDid;
+	public static String HotspotRule_shareThatMissedIt;
+	public static String HotspotRule_theMostAllowedAt2;
+	public static String ImpossibleAddressRule_addressesThatNoAccessPoint;
+	public static String ImpossibleAddressRule_aGroupAddressOrZero;
+	public static String ImpossibleAddressRule_noAccessPointCanHave;
+	public static String ImpossibleAddressRule_notTheAddressOfAn;
+	public static String LocalAddressRule_accessPointsAreNotNamed;
+	public static String LocalAddressRule_aPhoneSHotspotInvents;
+	public static String LocalAddressRule_locallyAdministeredAddress;
+	public static String LocalAddressRule_locallyAdministeredAddresses;
+	public static String LocalAddressRule_ofLocallyAdministered;
+	public static String MovedRule_1And3FindThe;
+	public static String MovedRule_35And14Find;
+	public static String MovedRule_4And16FindThe;
+	public static String MovedRule_aboutTheWeakestThatHandsets;
+	public static String MovedRule_anAccessPointThatWas;
+	public static String MovedRule_belowItsLoudestLevelAnd;
+	public static String MovedRule_fewerDifferencesTellLittle;
+	public static String MovedRule_floor;
+	public static String MovedRule_hardlyAPlaceOfWas;
+	public static String MovedRule_hasNoSurveysOfTwo;
+	public static String MovedRule_howFarItsLoudestPlace;
+	public static String MovedRule_levelFromWhichAChange;
+	public static String MovedRule_levelOfTheTestOver;
+	public static String MovedRule_levelThatStandsForNot;
+	public static String MovedRule_loudPlaces;
+	public static String MovedRule_middleChangeOfLevelAt;
+	public static String MovedRule_oneMisplacedSampleMustNot;
+	public static String MovedRule_oneSiteInAThousand;
+	public static String MovedRule_placesSurveyedBothTimesThat;
+	public static String MovedRule_samplesFromBeforeTheMove;
+	public static String MovedRule_someFourTimesTheDistance;
+	public static String MovedRule_timesTheChangeOfThe;
+	public static String MovedRule_usualChange;
+	public static String MovedRule_wasLoudestAtOnAnd;
+	public static String MovedRule_wellAboveWhatIsCut;
+	public static String RarelyHeardRule_2FindsTheSame6;
+	public static String RarelyHeardRule_accessPoint;
+	public static String RarelyHeardRule_accessPoints;
+	public static String RarelyHeardRule_accessPointsHeardHardlyEver;
+	public static String RarelyHeardRule_heardAtFewerThanPlaces;
+	public static String RarelyHeardRule_neverHeard;
+	public static String RarelyHeardRule_neverHeard2;
+	public static String RarelyHeardRule_placesAtWhichItShould;
+	public static String RarelyHeardRule_whatIsHeardAtOne;
+	public static String SeasonChange_falseDiscoveryRateOfBenjamini;
+	public static String SeasonChange_fewerDoNotShowWhat;
+	public static String SeasonChange_placesSurveyedBothTimes;
+	public static String SeasonChange_takenForTheSamePlace;
+	public static String SeasonChange_twoWalksOnGridsOf;
+	public static String SeasonChange_wrongOnesAmongThoseSaid;
+	public static String SharedRadioRule_04FindsTheSame;
+	public static String SharedRadioRule_15And6Find;
+	public static String SharedRadioRule_225FindsTheSame;
+	public static String SharedRadioRule_8And30FindThe;
+	public static String SharedRadioRule_accessPointsAreNotNamed;
+	public static String SharedRadioRule_countThemAsOneAccess;
+	public static String SharedRadioRule_eachAddressOfARadio;
+	public static String SharedRadioRule_largestMeanDifferenceOfLevel;
+	public static String SharedRadioRule_largestRobustStandardDeviationOf;
+	public static String SharedRadioRule_levelFromWhichBothShould;
+	public static String SharedRadioRule_meanDifference;
+	public static String SharedRadioRule_noteThatTheyAreOne;
+	public static String SharedRadioRule_oneRadioSendsUnderAll;
+	public static String SharedRadioRule_samplesThatHeardBoth;
+	public static String SharedRadioRule_severalAddressesOfOneRadio;
+	public static String SharedRadioRule_shareOfSamplesOfThose;
+	public static String SharedRadioRule_some10DbAboveThe;
+	public static String SharedRadioRule_soundLikeOneRadioHeard;
+	public static String TurnoverRule_accessPoint;
+	public static String TurnoverRule_accessPoints;
+	public static String TurnoverRule_accessPointsGoneSinceThe;
+	public static String TurnoverRule_accessPointsNewSinceThe;
+	public static String TurnoverRule_forOfThemAnotherOne;
+	public static String TurnoverRule_goneSinceTheLastSurvey;
+	public static String TurnoverRule_hardlyAPlaceOfWas;
+	public static String TurnoverRule_hasNoSurveysOfTwo;
+	public static String TurnoverRule_notHeardBeforeAtPlaces;
+	public static String TurnoverRule_notHeardSinceAtPlaces;
+	public static String TurnoverRule_ofHeard;
+	public static String TurnoverRule_olderSamplesDoNotKnow;
+	public static String TurnoverRule_olderSamplesExpectAnAccess;
+	public static String Walking_moreThanHalf;
+	public static String Walking_shareOfNeighboursThatMissed;
+
+	static {
+		load(Messages.class);
+	}
+
+	private Messages() {
+	}
+}
