@@ -88,7 +88,7 @@ class MigrationTest {
 	@Test
 	void tellsOfAVersionThatItCannotRead() throws IOException {
 		try (OpenArchive open = knowing().open(root, Mode.EDIT)) {
-			assertTrue(open.damages().get(0).reason().contains("format 0, which this Cairnfield can not read"),
+			assertTrue(open.damages().get(0).reason().contains("format 0, which this Cairnfield cannot read"),
 					open.damages()::toString);
 		}
 		Path structure = root.resolve("archive.xmi");

@@ -89,7 +89,7 @@ class PairedIntakeTest {
 				file(folder, "a_crd.csv", "1,2\n\nx,4\n5,6\n")), IntakeOptions.GUESS, Workers.inline());
 		QuarantinedRow row = in.quarantines().get(0).rows().get(0);
 		assertEquals(2, row.line());
-		assertEquals("x is no number: 'x' (a_crd.csv line 3)", row.reason());
+		assertEquals("x is not a number: 'x' (a_crd.csv line 3)", row.reason());
 		assertEquals("-42,-44", row.record());
 	}
 

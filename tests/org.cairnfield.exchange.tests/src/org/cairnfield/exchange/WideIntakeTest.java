@@ -106,7 +106,7 @@ class WideIntakeTest {
 		assertEquals(9,
 				read(IntakeOptions.GUESS.withRole(column, column.equals("floor") ? ColumnRole.FLOOR : ColumnRole.SITE),
 						f).map().size(),
-				"as told");
+				"as specified");
 	}
 
 	@Test

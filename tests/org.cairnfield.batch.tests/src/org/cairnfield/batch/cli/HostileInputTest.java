@@ -110,8 +110,8 @@ class HostileInputTest {
 	enum BadRow {
 		RAGGED_SHORT("1,2,0,Tide House,-50", "has 5 fields, 7 expected"),
 		RAGGED_LONG("1,2,0,Tide House,-50,-60,-70,-80,-90", "has 9 fields, 7 expected"),
-		TEXT_FOR_A_LEVEL("1,2,0,Tide House,loud,-60,-70", "the level is no number: 'loud'"),
-		TEXT_FOR_X("east,2,0,Tide House,-50,-60,-70", "x is no number: 'east'"),
+		TEXT_FOR_A_LEVEL("1,2,0,Tide House,loud,-60,-70", "the level is not a number: 'loud'"),
+		TEXT_FOR_X("east,2,0,Tide House,-50,-60,-70", "x is not a number: 'east'"),
 		NO_Y("1,,0,Tide House,-50,-60,-70", "y is missing"),
 		BEYOND_THE_EARTH("1e99,2,0,Tide House,-50,-60,-70", "x is beyond the Earth"),
 		LEVEL_OUT_OF_RANGE("1,2,0,Tide House,-50,-300,-70", "level '-300' is outside -120 to 0 dBm"),

@@ -190,7 +190,7 @@ class ReviewStoryTest {
 		Files.writeString(table, Files.readString(table).replaceFirst(",approve,", ",perhaps,"));
 		Cli.run("verdicts", "-q", "--archive", archive, "--import", table).ended(ExitCode.INPUT).says(
 				"verdicts.csv, line ",
-				"'perhaps' is no decision", "nothing was taken in");
+				"'perhaps' is not a decision", "nothing was taken in");
 		assertEquals(4, savePoints());
 	}
 

@@ -136,7 +136,7 @@ class RuleSettingsCommandTest {
 		Cli.run("rules", "--set", FEWEST + "=4").ended(ExitCode.USAGE).says("--archive");
 		Cli.run("rules", "--archive", archive, "--set", FEWEST).ended(ExitCode.USAGE).says("RULE.NUMBER=VALUE");
 		Cli.run("rules", "--archive", archive, "--set", FEWEST + "=many").ended(ExitCode.USAGE)
-				.says("'many' is no number");
+				.says("'many' is not a number");
 		Cli.run("rules", "--archive", archive, "--set", FEWEST + "=4", "--set", "jump.fastest=500")
 				.ended(ExitCode.USAGE).says("fastest must be within 0.5 … 20 m/s");
 		Cli.run("rules", "--archive", archive, "--set", "few-readings.most=4").ended(ExitCode.USAGE)

@@ -104,11 +104,11 @@ class RuleSettingsTest {
 	@ParameterizedTest
 	@CsvSource(nullValues = "-", value = { "rule-of-tomorrow,steepness,4,does not know",
 			"few-readings,number-of-tomorrow,4,does not know",
-			"jump,-,loud,does not know", "-,-,-,does not know", "few-readings,fewest-readings,many,is no number",
-			"few-readings,fewest-readings,-,is no number",
+			"jump,-,loud,does not know", "-,-,-,does not know", "few-readings,fewest-readings,many,is not a number",
+			"few-readings,fewest-readings,-,is not a number",
 			"few-readings,fewest-readings,1e300,must be within", "few-readings,fewest-readings,NaN,must be within",
 			"few-readings,fewest-readings,2.5,whole number",
-			"few-readings,fewest-readings,'',is no number" })
+			"few-readings,fewest-readings,'',is not a number" })
 	void areKeptAndNamedWhereTheyCannotBeFollowed(String rule, String parameter, String value, String problem) {
 		keep(rule, parameter, value, null);
 		RulesAsTold told = RuleSettings.of(archive).rules();

@@ -256,7 +256,7 @@ class HomesTest {
 				"line 2: the decision is move, and no home is given. Write the number of a cluster into the column"
 						+ " 'home'; the nearest labelled sample is in cluster " + nearest + "."),
 				texts.get(0));
-		assertTrue(texts.get(1).contains("'lift' is no number of a cluster"), texts.get(1));
+		assertTrue(texts.get(1).contains("'lift' is not a number of a cluster"), texts.get(1));
 		assertTrue(texts.get(2).contains("has no cluster 4711"), texts.get(2));
 		assertTrue(texts.get(3).contains("though the decision is approve"), texts.get(3));
 		assertFalse(intake.command().canExecute());

@@ -121,7 +121,7 @@ class VerdictTableTest {
 		assertEquals(List.of(2L, 3L, 4L, 5L, 7L, (long) lines.size()),
 				intake.problems().stream().map(VerdictIntake.Problem::line).toList());
 		assertTrue(intake.problems().get(0).toString()
-				.contains("verdicts.csv, line 2: 'maybe' is no decision. Write approve"));
+				.contains("verdicts.csv, line 2: 'maybe' is not a decision. Write approve"));
 		assertTrue(intake.problems().get(5).what().contains("line 6 already"), intake.problems().get(5).what());
 		assertEquals(0, intake.taken());
 		assertFalse(intake.command().canExecute());

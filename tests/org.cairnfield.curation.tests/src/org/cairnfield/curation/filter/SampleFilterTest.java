@@ -113,8 +113,8 @@ public class SampleFilterTest {
 			"a1 (floor = 1        | 3  | not closed | Write )",
 			"a1)                  | 2  | never opened | Take it away",
 			"site = \"Tide        | 7  | quotation mark is not closed | second one",
-			"floor = one          | 8  | 'one' is no number | 5",
-			"x < 1,5              | 4  | '1,5' is no number | 1.5",
+			"floor = one          | 8  | 'one' is not a number | 5",
+			"x < 1,5              | 4  | '1,5' is not a number | 1.5",
 			"x < 5 dBm            | 6  | not dBm | 5 m",
 			"x < 5dBm             | 5  | not dBm | 5 m",
 			"heard < 5 m          | 10 | not m | alone",
@@ -123,9 +123,9 @@ public class SampleFilterTest {
 			"ap x ~ 5             | 5  | compared by ~ | =",
 			"id < 5               | 3  | id cannot be compared by < | = != ~ !~",
 			"heard ~ 5            | 6  | heard cannot be compared by ~ | >=",
-			"state = away         | 8  | 'away' is no state | kept or aside",
-			"finding = bad        | 10 | 'bad' is no severity | error, warning or note",
-			"time > yesterday     | 7  | 'yesterday' is no time | 2031-04-07",
+			"state = away         | 8  | 'away' is not a state | kept or aside",
+			"finding = bad        | 10 | 'bad' is not a severity | error, warning or note",
+			"time > yesterday     | 7  | 'yesterday' is not a time | 2031-04-07",
 			"time = 2031-02-30    | 7  | no time | UTC" })
 	public void saysWhatIsWrongWhereAndWhatToDo(String expression, int position, String what, String remedy) {
 		try {

@@ -182,7 +182,7 @@ class FloorTakingTest {
 		assertEquals(24, (outline.xMetres(0) + outline.xMetres(2)) / 2, MILLIMETRE);
 		assertEquals(5, (outline.yMetres(0) + outline.yMetres(2)) / 2, MILLIMETRE);
 		assertEquals(taking.placed().orElseThrow(), site.getGeoreference());
-		assertTrue(taking.notes().stream().anyMatch(note -> note.contains("a guess that wants checking")),
+		assertTrue(taking.notes().stream().anyMatch(note -> note.contains("a guess that needs checking")),
 				taking.notes()::toString);
 		stack.undo();
 		assertNull(site.getGeoreference());

@@ -91,7 +91,8 @@ public class IntakeDraftTest {
 		assertEquals(List.of(tide, hall), List.copyOf(looks.keySet()));
 		assertEquals("-60", looks.get(hall).preview().orElseThrow().guess("not heard").orElseThrow().value());
 		assertFalse(
-				"as told".equals(looks.get(tide).preview().orElseThrow().guess("not heard").orElseThrow().evidence()));
+				"as specified"
+						.equals(looks.get(tide).preview().orElseThrow().guess("not heard").orElseThrow().evidence()));
 		assertTrue(looks.get(tide).problem().isEmpty(), looks.get(tide)::toString);
 	}
 

@@ -245,7 +245,7 @@ class ReviewSessionTest {
 		for (String written : List.of("lift", "-1", "99999999999")) {
 			session.setDraft(new RulingDraft(written, "", ""));
 			assertFalse(session.decide(Choice.MOVE));
-			assertEquals("'" + written + "' is no number of a cluster.", session.message().text());
+			assertEquals("'" + written + "' is not a number of a cluster.", session.message().text());
 		}
 		session.setDraft(new RulingDraft("4711", "", ""));
 		assertFalse(session.decide(Choice.MOVE));

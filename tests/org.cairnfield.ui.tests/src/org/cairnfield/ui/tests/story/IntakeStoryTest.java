@@ -79,7 +79,8 @@ class IntakeStoryTest {
 		Table quarantined = Widgets.byId(Table.class, "intake.quarantined");
 		Label outcome = Widgets.byId(Label.class, "intake.outcome");
 		Ui.waitUntil("the outcome is known", () -> outcome.getText().startsWith("3 samples would be taken in"));
-		assertEquals("4", Ui.ask(() -> quarantined.getItem(0).getText(1)), "the line of the row whose x is no number");
+		assertEquals("4", Ui.ask(() -> quarantined.getItem(0).getText(1)),
+				"the line of the row whose x is not a number");
 		Hand.click(Widgets.button("Finish"));
 		Ui.waitUntil("the wizard is closed", wizard::isDisposed);
 		Ui.waitUntil("the survey is there", () -> taken(session).isPresent());

@@ -32,7 +32,7 @@ class RuleDraftsTest {
 		assertEquals("5, default 3", drafts.words(FEW));
 		drafts.number(FEW, FEWEST, "5o");
 		assertEquals("5o", drafts.number(FEW, FEWEST));
-		assertTrue(drafts.problem().orElseThrow().startsWith(FEW.title() + ": '5o' is no number; default 3, "),
+		assertTrue(drafts.problem().orElseThrow().startsWith(FEW.title() + ": '5o' is not a number; default 3, "),
 				drafts.problem()::toString);
 		assertEquals(drafts.problem(FEW), drafts.problem(FEW, FEWEST));
 		assertEquals(Optional.empty(), drafts.problem(JUMP));
