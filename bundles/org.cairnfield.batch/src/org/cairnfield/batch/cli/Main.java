@@ -20,7 +20,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
 
 /** The command line: reads the arguments, runs one command, turns what went wrong into a line and an exit code. */
-@Command(name = "cairnfield batch", mixinStandardHelpOptions = true, versionProvider = Version.class, resourceBundle = "org.cairnfield.batch.cli.messages", description = "${bundle:Main_what}", exitCodeListHeading = "${bundle:Main_exitcodes}", exitCodeList = {
+@Command(name = "cairnfield batch", mixinStandardHelpOptions = true, versionProvider = Version.class, description = "${bundle:Main_what}", exitCodeListHeading = "${bundle:Main_exitcodes}", exitCodeList = {
 		"0:${bundle:Main_exit0}", "2:${bundle:Main_exit2}", "3:${bundle:Main_exit3}",
 		"4:${bundle:Main_exit4}", "5:${bundle:Main_exit5}",
 		"6:${bundle:Main_exit6}",
@@ -106,7 +106,7 @@ public final class Main {
 		List<Class<?>> meant = COMMANDS.stream().filter(command -> !ABOUT_ALL.contains(command))
 				.filter(command -> command.getAnnotation(Command.class).name().equals(first)).toList();
 		(meant.isEmpty() ? COMMANDS : meant).forEach(line::addSubcommand);
-		return line;
+		return line.setResourceBundle(Words.of(Messages.class));
 	}
 
 	private static String wrong(ParameterException e) {

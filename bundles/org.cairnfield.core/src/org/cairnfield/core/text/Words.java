@@ -14,10 +14,15 @@ public abstract class Words {
 	protected Words() {
 	}
 
+	/** The file of the package, for libraries that look up words themselves. */
+	public static ResourceBundle of(Class<? extends Words> words) {
+		return ResourceBundle.getBundle(words.getPackageName() + ".messages", Locale.getDefault(),
+				words.getClassLoader());
+	}
+
 	/** Gives each static field of the class that is not final the text of its name. */
 	protected static void load(Class<? extends Words> words) {
-		ResourceBundle texts = ResourceBundle.getBundle(words.getPackageName() + ".messages", Locale.getDefault(),
-				words.getClassLoader());
+		ResourceBundle texts = of(words);
 		for (Field field : words.getDeclaredFields()) {
 			if (Modifier.isStatic(field.getModifiers()) && !Modifier.isFinal(field.getModifiers())) {
 				try {

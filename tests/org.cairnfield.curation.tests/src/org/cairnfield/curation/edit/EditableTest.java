@@ -99,7 +99,7 @@ class EditableTest {
 			"archive|site-order|tide-house tide-house|named twice", "site|georeference|91 0 0|latitude",
 			"site|map-from|soon|2020-01-15",
 			"floor|outline|0,0 4,4 here|a corner is x,y", "floor|outline|0,0 4,4|outline",
-			"floor|outline|0,0 9,7 9,0 0,4|crosses or touches itself", "floor|height-metres|high|no number",
+			"floor|outline|0,0 9,7 9,0 0,4|crosses or touches itself", "floor|height-metres|high|not a number",
 			"floor|height-metres|-3|height",
 			"device|offset-db|77|offset", "accessPoint|band|60 GHz|none of 2.4 GHz, 5 GHz, 6 GHz",
 			"accessPoint|channel|1.5|whole number",

@@ -126,7 +126,7 @@ public class SampleFilterTest {
 			"state = away         | 8  | 'away' is not a state | kept or aside",
 			"finding = bad        | 10 | 'bad' is not a severity | error, warning or note",
 			"time > yesterday     | 7  | 'yesterday' is not a time | 2031-04-07",
-			"time = 2031-02-30    | 7  | no time | UTC" })
+			"time = 2031-02-30    | 7  | not a time | UTC" })
 	public void saysWhatIsWrongWhereAndWhatToDo(String expression, int position, String what, String remedy) {
 		try {
 			SampleFilter.parse(expression);

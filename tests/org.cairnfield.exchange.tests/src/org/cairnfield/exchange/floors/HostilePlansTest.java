@@ -50,13 +50,13 @@ class HostilePlansTest {
 	}
 
 	@ParameterizedTest
-	@CsvSource(delimiter = '|', quoteCharacter = '`', value = { "``|no GeoJSON", "{|ends too early",
+	@CsvSource(delimiter = '|', quoteCharacter = '`', value = { "``|not GeoJSON", "{|ends too early",
 			"{\"a\": tru}|something is wrong at line 1, column 7", "[1,2]|does not begin with an object",
 			"{\"type\":\"FeatureCollection\",\"features\":[]} x|something follows",
-			"{\"type\":\"Feature\"}|no FeatureCollection",
-			"{\"type\":\"FeatureCollection\"}|no FeatureCollection",
+			"{\"type\":\"Feature\"}|not a FeatureCollection",
+			"{\"type\":\"FeatureCollection\"}|not a FeatureCollection",
 			"{\"type\":\"FeatureCollection\",\"features\":[7]}|number 1 of the features is none",
-			"{\"type\":\"FeatureCollection\",\"features\":[{\"type\":\"Feature\",\"x\":NaN}]}|no JSON",
+			"{\"type\":\"FeatureCollection\",\"features\":[{\"type\":\"Feature\",\"x\":NaN}]}|not valid JSON",
 			"{\"type\":\"FeatureCollection\",\"features\":[]}|none of its 0 features" })
 	void refusesWhatIsNoGeoJson(String text, String why) throws IOException {
 		refused(plain(text), why);
@@ -64,10 +64,10 @@ class HostilePlansTest {
 
 	@Test
 	void refusesJsonThatIsNestedWithoutEnd() throws IOException {
-		refused(plain("[".repeat(1_000_000)), "no JSON", "too deeply");
+		refused(plain("[".repeat(1_000_000)), "not valid JSON", "too deeply");
 		refused(plain(
 				"{\"type\":\"FeatureCollection\",\"features\":" + "[".repeat(100_000) + "]".repeat(100_000) + "}"),
-				"no JSON");
+				"not valid JSON");
 	}
 
 	@Test

@@ -52,7 +52,7 @@ public final class RuleDrafts {
 		try {
 			return Double.parseDouble(text.strip().replace(',', '.'));
 		} catch (NumberFormatException e) {
-			throw new IllegalArgumentException("'" + text.strip() + "' is no number; " + range(parameter), e);
+			throw new IllegalArgumentException("'" + text.strip() + "' is not a number; " + range(parameter), e);
 		}
 	}
 
