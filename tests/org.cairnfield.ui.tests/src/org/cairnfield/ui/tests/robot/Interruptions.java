@@ -11,6 +11,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicReference;
 
 import org.eclipse.swt.SWT;
@@ -26,8 +27,8 @@ public final class Interruptions {
 	private static final Duration PATIENCE = Duration.ofSeconds(120);
 	/** Looks between two presses of Escape where a window can be seen. */
 	private static final int LOOKS = 20;
-	/** Likewise under a dialog of the desktop, which takes its time to come up. */
-	private static final int AT_THE_DESKTOP = 50;
+	/** Likewise under a dialog of the desktop, which takes its time to come up, or a window without a title. */
+	private static final int SELDOM = 50;
 
 	private Interruptions() {
 	}
@@ -52,12 +53,19 @@ public final class Interruptions {
 		});
 		Look look = new Look(window, done);
 		long end = System.nanoTime() + PATIENCE.toNanos();
+		int answers = 0;
 		for (int looks = 1; !look.isOver(); looks++) {
 			if (System.nanoTime() > end) {
 				fail("it does not come to an end: " + look.seen + "; " + look.focus);
 			}
-			if (look.others.get() ? looks % LOOKS == 0 : looks % AT_THE_DESKTOP == 0 && isAtTheDesktop()) {
+			if (look.others.get() && looks % LOOKS == 0) {
 				pressEscape();
+			} else if (!look.others.get() && looks % SELDOM == 0) {
+				// a thread that is merely busy is about to show a dialog, which would be gone before anybody has seen it
+				if (look.answers.get() > answers || isAtTheDesktop()) {
+					pressEscape();
+				}
+				answers = look.answers.get();
 			}
 			Ui.pause();
 		}
@@ -67,7 +75,7 @@ public final class Interruptions {
 		return List.copyOf(look.seen);
 	}
 
-	/** Whether a dialog of the desktop has the user interface thread; one that is merely busy is about to show a dialog of its own. */
+	/** Whether a dialog of the desktop has the user interface thread. */
 	private static boolean isAtTheDesktop() {
 		return Arrays.stream(Display.getDefault().getThread().getStackTrace())
 				.anyMatch(frame -> frame.getMethodName().matches("gtk_(native_)?dialog_run"));
@@ -81,6 +89,7 @@ public final class Interruptions {
 		private final AtomicBoolean asked = new AtomicBoolean();
 		private final AtomicBoolean alone = new AtomicBoolean();
 		private final AtomicBoolean others = new AtomicBoolean();
+		private final AtomicInteger answers = new AtomicInteger();
 		/** Who hears keys, and whether it may. */
 		private volatile String focus = "";
 		private final Set<String> seen = Collections.synchronizedSet(new LinkedHashSet<>());
@@ -116,6 +125,7 @@ public final class Interruptions {
 					+ ", focus: " + Display.getCurrent().getFocusControl();
 			others.set(some);
 			alone.set(!some && done.get());
+			answers.incrementAndGet();
 			asked.set(false);
 		}
 	}
