@@ -58,6 +58,7 @@ class ReleaseStoryTest {
 		Hand.fill(notes, "For the first tour");
 		Hand.click(prepare);
 		Hand.fill(notes, "");
+		PictureOnFailure.take("gates-prepared");
 		Hand.click(Widgets.byId(Button.class, "gates.discard"));
 		Ui.waitUntil("what was prepared is gone", () -> !Files.exists(archive.resolve("releases/1.0.0.json")));
 		assertFalse(Ui.ask(Widgets.byId(Button.class, "gates.sign")::isEnabled), "there is nothing to sign");

@@ -90,6 +90,7 @@ class TablesStoryTest {
 		assertTrue(before.size() > 2 && !before.equals(upwards), before::toString);
 		clickHeader(findings);
 		assertEquals(upwards, longestHeading(findings));
+		PictureOnFailure.take("findings-sorted");
 		clickHeader(findings);
 		assertEquals(before.stream().sorted(Collator.getInstance().reversed()).toList(), longestHeading(findings));
 		clickHeader(findings);
