@@ -3,9 +3,10 @@ package org.cairnfield.ui.tests.child;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
 import java.util.Map;
 
-/** A display beside that of the test, with a window manager, so that another program can have mouse, keys and focus of its own. */
+/** A display beside that of the test and of its size, with a window manager, so that another program can have mouse, keys and focus of its own. */
 final class SecondDisplay implements AutoCloseable {
 
 	private final Process server;
@@ -13,7 +14,7 @@ final class SecondDisplay implements AutoCloseable {
 	private final String name;
 
 	SecondDisplay() throws IOException {
-		server = new ProcessBuilder("Xvfb", "-displayfd", "1", "-screen", "0", "1600x1000x24", "-nolisten", "tcp")
+		server = new ProcessBuilder("Xvfb", "-displayfd", "1", "-screen", "0", size() + "x24", "-nolisten", "tcp")
 				.redirectError(ProcessBuilder.Redirect.DISCARD).start();
 		@SuppressWarnings("resource") // goes with the process
 		String number = new BufferedReader(new InputStreamReader(server.getInputStream())).readLine(); // once it can be used
@@ -25,6 +26,12 @@ final class SecondDisplay implements AutoCloseable {
 				.redirectOutput(ProcessBuilder.Redirect.DISCARD);
 		starter.environment().putAll(environment());
 		manager = starter.start();
+	}
+
+	/** Of the display of the test in pixels, such as 1600x1000. */
+	private static String size() throws IOException {
+		Process asked = new ProcessBuilder("xdotool", "getdisplaygeometry").start();
+		return new String(asked.getInputStream().readAllBytes(), StandardCharsets.US_ASCII).strip().replace(' ', 'x');
 	}
 
 	/** For programs that are to show themselves on it. */
