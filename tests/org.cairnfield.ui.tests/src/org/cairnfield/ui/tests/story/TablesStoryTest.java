@@ -77,7 +77,7 @@ class TablesStoryTest {
 
 	/** Upwards, downwards, and as it was. */
 	@Test
-	void sortsTheFindingsOfAHeadingByTheHeaderOfAColumn() {
+	void sortsTheFindingsOfAHeadingByTheHeaderOfAColumn() throws Exception {
 		Stage.show("org.cairnfield.ui.findings");
 		Tree findings = Widgets.byId(Tree.class, "findings.tree");
 		Hand.choose(Widgets.byId(Combo.class, "findings.grouping"), "by severity");
