@@ -1,11 +1,11 @@
 package org.cairnfield.ui.internal.findings;
 
-import java.text.Collator;
 import java.util.Comparator;
 import java.util.Locale;
 import java.util.function.Function;
 
 import org.cairnfield.curation.rules.Finding;
+import org.cairnfield.ui.internal.tables.NaturalOrder;
 
 /** What the list of findings tells of each, and how it is sorted by that. */
 enum FindingColumn {
@@ -36,6 +36,6 @@ enum FindingColumn {
 	}
 
 	private static Comparator<Finding> byWords(Function<Finding, String> words) {
-		return Comparator.comparing(words, Collator.getInstance());
+		return Comparator.comparing(words, new NaturalOrder());
 	}
 }

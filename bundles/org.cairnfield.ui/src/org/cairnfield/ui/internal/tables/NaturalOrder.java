@@ -1,13 +1,13 @@
-package org.cairnfield.ui.internal.explorer;
+package org.cairnfield.ui.internal.tables;
 
 import java.util.Comparator;
 import java.util.regex.Pattern;
 
 /**
- * Orders names of access points: addresses first, by their digits; then other names by their letters, and runs of digits in them by
- * value, so that AP 2 comes before AP 10. Cases are not told apart.
+ * Orders texts as people read them: addresses of access points first, by their digits; then others by their letters, and runs of
+ * digits in them by value, so that AP 2 comes before AP 10. Cases are not told apart.
  */
-final class NaturalOrder implements Comparator<String> {
+public final class NaturalOrder implements Comparator<String> {
 
 	private static final Pattern ADDRESS = Pattern.compile("\\p{XDigit}{2}(?:[:-]\\p{XDigit}{2}){5}");
 

@@ -1,4 +1,4 @@
-package org.cairnfield.ui.internal.explorer;
+package org.cairnfield.ui.internal.tables;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
