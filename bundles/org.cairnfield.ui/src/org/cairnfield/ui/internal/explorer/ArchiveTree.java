@@ -9,6 +9,7 @@ import org.cairnfield.model.Archive;
 import org.cairnfield.model.Site;
 import org.cairnfield.model.edit.SiteOrder;
 import org.cairnfield.model.edit.SampleCounts;
+import org.cairnfield.ui.internal.tables.NaturalOrder;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.jface.viewers.ITreeContentProvider;
 
